@@ -1,0 +1,43 @@
+import type { ZodType } from 'zod';
+import type { JigDrawing } from '../drawing/drawing.js';
+import type { Font } from '../drawing/font.js';
+import type { Finding } from '../errors/finding.js';
+import type { FieldReader } from '../spec/fields.js';
+import type { Shop } from '../spec/shop.js';
+import type { Round } from '../spec/spec.js';
+import type { Units } from '../units/units.js';
+
+/** A value that `check --json` prints: mm or degrees; a record goes by round or by end. */
+export type Value = number | readonly number[] | { readonly [key: string]: Value };
+export type Values = Readonly<Record<string, Value>>;
+
+/** What a jig may look at besides its own fields. */
+export interface Context {
+  /** The jig's name as the spec gives it. */
+  readonly name: string;
+  readonly units: Units;
+  readonly rounds: Readonly<Record<string, Round>>;
+  readonly shop: Shop;
+  /** Another jig of the piece, solved; undefined where there is none of that name or it was refused. */
+  readonly jig: (name: string) => { readonly kind: string; readonly solution: unknown } | undefined;
+}
+
+/** Either the numbers, or the reasons (severity `stop`) why there can be none. */
+export type Outcome<S> = { readonly solution: S } | { readonly refused: readonly Finding[] };
+
+/**
+ * One kind of jig. Stages in order: schema (fields) → solve (numbers) → check (findings) and values → draw (patterns, set-ups).
+ * `F` is what the schema yields: mm, radians, rounds looked up, defaults filled in. `S` is the kind's own solution.
+ */
+export interface JigKind<F, S> {
+  readonly kind: string;
+  /** One line for `fields` and `new`. */
+  readonly summary: string;
+  readonly schema: (fields: FieldReader) => ZodType<F>;
+  /** A commented spec that draws as it stands: what `new KIND` prints. */
+  readonly starter: string;
+  readonly solve: (fields: F, context: Context) => Outcome<S>;
+  readonly check: (solution: S, context: Context) => readonly Finding[];
+  readonly values: (solution: S) => Values;
+  readonly draw: (solution: S, context: Context, font: Font, findings: readonly Finding[]) => JigDrawing;
+}

@@ -1,0 +1,13 @@
+import type { Item } from '../drawing/drawing.js';
+
+/** One page as it will be printed: what the sheets stage makes and the writers write. mm from the page's top left. */
+export interface Sheet {
+  /** Row-and-column code of a tile, or the number of a sheet of another sort; unique in a set. */
+  readonly code: string;
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  readonly items: readonly Item[];
+  /** The jig to bookmark on its first sheet. */
+  readonly bookmark?: string;
+}
