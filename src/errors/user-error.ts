@@ -2,6 +2,8 @@
 export interface Mistake {
   /** kebab-case, stable: `unknown-key`, `not-a-length`. */
   readonly code: string;
+  /** The file, where it is not the error's own (a shop file that the spec names). */
+  readonly file?: string;
   /** Where in the spec, e.g. `jigs[0].angle`; empty for the whole file. */
   readonly path: string;
   /** Counted from 1; absent where there is no file (a command-line option). */

@@ -1,5 +1,9 @@
 import type { ZodType } from 'zod';
 import type { Units } from '../units/units.js';
+import { angleField } from './angle-field.js';
+import { lengthField } from './length-field.js';
+import { choiceField, countField, flagField, numberField, textField } from './plain-fields.js';
+import { roundField } from './round-field.js';
 import type { Round } from './spec.js';
 
 /** What every field says of itself; `fields` and the JSON Schema print it. */
@@ -9,7 +13,7 @@ export interface FieldNotes {
 }
 
 export interface LengthNotes extends FieldNotes {
-  /** mm, inclusive. Default 0 … 10 000. */
+  /** mm, inclusive. Default 0 … 10 000; what may be longer (a rack's board) says so. */
   readonly min?: number;
   readonly max?: number;
 }
@@ -36,4 +40,22 @@ export interface FieldReader {
   readonly choice: <const T extends string>(choices: readonly T[], notes: FieldNotes) => ZodType<T>;
   /** A round by name, or a measured diameter written in its place. */
   readonly round: (notes: FieldNotes) => ZodType<Round>;
+}
+
+/**
+ * The reader for one spec. `mistaken` names rounds whose own entry has a mistake: naming them is no second mistake.
+ * Groups of fields are `z.strictObject`, so that an unknown key is a mistake and not silence.
+ */
+export function makeFieldReader(units: Units, rounds: Readonly<Record<string, Round>>, mistaken: readonly string[] = []): FieldReader {
+  return {
+    units,
+    length: (notes) => lengthField(notes, units),
+    angle: angleField,
+    number: numberField,
+    count: countField,
+    flag: flagField,
+    text: textField,
+    choice: choiceField,
+    round: (notes) => roundField(notes, { rounds, mistaken }, units),
+  };
 }

@@ -1,0 +1,43 @@
+import * as z from 'zod';
+import { quote } from '../errors/quote.js';
+import { customIssue, sortOf, type FieldIssue } from './issue.js';
+
+/** What a field's schema carries for `fields` and the JSON Schema, in zod's metadata. mm and radians. */
+export interface FieldMeta {
+  readonly description: string;
+  readonly field: 'length' | 'angle' | 'number' | 'count' | 'flag' | 'text' | 'choice' | 'round';
+  readonly min?: number;
+  readonly max?: number;
+  readonly choices?: readonly string[];
+}
+
+/** The value that a field makes of what was written, or why not. */
+export type Read<T> = { readonly value: T } | { readonly issue: FieldIssue };
+
+/** A field's schema from its reader and what it says of itself. A field that is not there at all is `missing-key`. */
+export function field<T>(read: (input: unknown) => Read<T>, meta: FieldMeta): z.ZodType<T> {
+  const schema = z.unknown().transform((input, ctx): T => {
+    const result = input === undefined ? missing(meta) : read(input);
+    if ('value' in result) return result.value;
+    ctx.issues.push(customIssue(result.issue, input));
+    return z.NEVER;
+  });
+  return schema.meta({ ...meta });
+}
+
+const missing = (meta: FieldMeta): { readonly issue: FieldIssue } => ({
+  issue: { code: 'missing-key', message: 'is missing', allowed: lowerFirst(meta.description) },
+});
+
+const lowerFirst = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+
+/** A refusal of a value of the wrong sort. */
+export const wrongSort = (code: string, input: unknown, allowed: string): { readonly issue: FieldIssue } => ({
+  issue: { code, message: `is ${sortOf(input)}, not ${allowed}`, got: shown(input), allowed },
+});
+
+/** A value as an error shows it: text in quotes, lists and mappings by their sort. */
+export function shown(input: unknown): string {
+  if (typeof input === 'string') return quote(input);
+  return typeof input === 'object' ? sortOf(input) : String(input);
+}
