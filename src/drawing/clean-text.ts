@@ -1,0 +1,13 @@
+/** Characters that start a new line or column: set as one space, since a line of lettering is one line. */
+const breaks = /[\t\n\v\f\r\u0085\u2028\u2029]+/gu;
+/** Control and format characters (bidirectional marks, zero-width joiners, byte-order marks, tags): they have no shape. */
+const shapeless = /[\p{Cc}\p{Cf}]/gu;
+/** Half a surrogate pair, and the two code points that neither XML nor a PDF reader accepts. */
+const broken = /[\p{Cs}\uFFFE\uFFFF]/gu;
+
+/**
+ * A user's words made safe to set on paper and to write into any file: composed (NFC), on one line, without control,
+ * bidirectional or zero-width characters; what is no character at all becomes U+FFFD. Visible characters all stay.
+ */
+export const cleanText = (text: string): string =>
+  text.replace(broken, '\uFFFD').normalize('NFC').replace(breaks, ' ').replace(shapeless, '');

@@ -1,0 +1,93 @@
+import { createHash } from 'node:crypto';
+import PDFDocument from 'pdfkit';
+import type { Font } from '../../drawing/font.js';
+import { cleanText } from '../../drawing/clean-text.js';
+import { GeometryError } from '../../errors/geometry-error.js';
+import type { Sheet } from '../../sheets/sheet.js';
+import { pointsPerMm } from '../../units/units.js';
+import { embedFont, type PdfObject } from './embed-font.js';
+import { pageContent } from './page-content.js';
+import type { UsedGlyphs } from './used-glyphs.js';
+
+/** What a PDF says of itself. */
+export interface PdfMeta {
+  readonly title: string;
+  readonly subject?: string;
+  readonly keywords?: string;
+}
+
+/** ISO 32000-1, annex C: no page over 14 400 units (5 080 mm) a side; a smaller page than 3 units is none. */
+const longestPt = 14400;
+const shortestPt = 3;
+
+/** What pdfkit has but does not declare. */
+interface Internals {
+  _root: { data: Record<string, unknown> };
+  _id: Uint8Array;
+  endMetadata: () => void;
+  outline: { addItem(title: string, options: { readonly fit: boolean }): unknown };
+  page: { fonts: Record<string, unknown>; dictionary: { data: Record<string, unknown> } };
+}
+
+/** Ask for true size, one side, and the tray that holds this paper (ISO 32000-1, 12.2, table 150). */
+const viewerPreferences = { PrintScaling: 'None', Duplex: 'Simplex', PickTrayByPDFSize: true, DisplayDocTitle: true };
+
+const newDocument = (meta: PdfMeta) => {
+  const said = (text: string | undefined): string | undefined => (text === undefined ? undefined : cleanText(text));
+  const info = { Title: said(meta.title)!, Subject: said(meta.subject), Keywords: said(meta.keywords) };
+  const given = Object.fromEntries(Object.entries(info).filter(([, text]) => text !== undefined));
+  const document = new PDFDocument({
+    autoFirstPage: false, pdfVersion: '1.7', lang: 'en', margin: 0, font: null as unknown as string,
+    // pdfkit derives its first ID from this date; neither stays in the file.
+    info: { Producer: 'roundwright', Creator: 'roundwright', ...given, CreationDate: new Date(0) },
+  });
+  delete document.info.CreationDate;
+  const internals = document as unknown as Internals;
+  // pdfkit's XMP packet holds the date and the title unescaped: broken XML for `&`. The Info dictionary says the same.
+  internals.endMetadata = () => undefined;
+  const preferences = document.ref(viewerPreferences) as unknown as PdfObject;
+  internals._root.data['ViewerPreferences'] = preferences;
+  return { document, internals };
+};
+
+const sizePt = (sheet: Sheet): [number, number] => {
+  const size: [number, number] = [sheet.width * pointsPerMm, sheet.height * pointsPerMm];
+  if (size.every((s) => s >= shortestPt && s <= longestPt + 1e-6)) return size;
+  throw new GeometryError(
+    `sheet ${sheet.code} is ${sheet.width} × ${sheet.height} mm: a PDF page has sides of 1.06 to 5080 mm`,
+    { width: sheet.width, height: sheet.height },
+  );
+};
+
+/**
+ * Sheets as one PDF, made page by page as the sheets come. True page sizes, no print scaling, one-sided; the font embedded
+ * with its words selectable; a bookmark where a sheet has one. Shapes within 0.05 µm, arcs as cubics. No dates, and an ID
+ * made from the content: the same sheets give the same bytes under one version of zlib. Refuses a page over 5 080 mm a
+ * side and numbers that are not finite.
+ */
+export const writePdf = async (sheets: Iterable<Sheet> | AsyncIterable<Sheet>, meta: PdfMeta, font: Font): Promise<Uint8Array> => {
+  const { document, internals } = newDocument(meta);
+  const chunks: Uint8Array[] = [];
+  document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+  const ended = new Promise<void>((resolve, reject) => { document.on('end', resolve); document.on('error', reject); });
+  const fontObject = document.ref({}) as unknown as PdfObject;
+  const used: UsedGlyphs = new Map();
+  const digest = createHash('sha256').update(JSON.stringify(meta));
+  for await (const sheet of sheets) {
+    const size = sizePt(sheet);
+    const content = pageContent(sheet.items, font, used);
+    document.addPage({ size, margin: 0 });
+    internals.page.fonts['F'] = fontObject;
+    internals.page.dictionary.data['CropBox'] = [0, 0, ...size];
+    internals.page.dictionary.data['TrimBox'] = [0, 0, ...size];
+    if (sheet.bookmark !== undefined) internals.outline.addItem(cleanText(sheet.bookmark), { fit: true });
+    // pdfkit has put the origin at the top left with y down; this brings points to millimetres, at full precision.
+    document.addContent(`${pointsPerMm} 0 0 ${pointsPerMm} 0 0 cm\n${content}`);
+    digest.update(`${size.join(' ')}\n${content}`);
+  }
+  embedFont(font, used, fontObject, (data) => document.ref(data) as unknown as PdfObject);
+  internals._id = digest.digest().subarray(0, 16);
+  document.end();
+  await ended;
+  return Buffer.concat(chunks);
+};
