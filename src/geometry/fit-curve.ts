@@ -1,0 +1,100 @@
+import { GeometryError } from '../errors/geometry-error.js';
+import type { Curve } from './curve.js';
+import type { Cubic, Path } from './path.js';
+import type { Point } from './point.js';
+
+/** Range, accuracy and forced joints of a fit. */
+export interface FitOptions {
+  readonly from: number;
+  readonly to: number;
+  /** Greatest distance, mm, square to the curve, between the fit and the curve. */
+  readonly tolerance: number;
+  /** Parameters where the fit must part: cusps, and where the curve bends sharply. In any order; those outside are left out. */
+  readonly breaks?: readonly number[];
+}
+
+/** Where errors are looked at within a piece; the Hermite error of a smooth curve is greatest at the middle. */
+const PROBES = [0.2, 0.35, 0.5, 0.65, 0.8] as const;
+/** Aim of the next step below the tolerance, so that few steps are tried twice. */
+const AIM = 0.8;
+/** The least step, as a part of the whole range. */
+const LEAST = 1e-11;
+
+interface Knot {
+  readonly t: number;
+  readonly at: Point;
+  readonly slope: Point;
+}
+
+/** The cubic with the curve's own ends and slopes over a…b. */
+const hermite = (a: Knot, b: Knot): Cubic => {
+  const third = (b.t - a.t) / 3;
+  return {
+    kind: 'cubic',
+    c1: { x: a.at.x + third * a.slope.x, y: a.at.y + third * a.slope.y },
+    c2: { x: b.at.x - third * b.slope.x, y: b.at.y - third * b.slope.y },
+    to: b.at,
+  };
+};
+
+/**
+ * Distance of the cubic from the curve at one parameter, square to the cubic. The slip along the curve costs nothing to
+ * first order; what it costs in the second, where a piece turns by up to two radians, is added.
+ */
+const errorAt = (truth: Point, s: Cubic, from: Point, u: number): number => {
+  const k = 1 - u;
+  const { c1, c2, to } = s;
+  const [w0, w1, w2, w3] = [k * k * k, 3 * k * k * u, 3 * k * u * u, u * u * u];
+  const dx = w0 * from.x + w1 * c1.x + w2 * c2.x + w3 * to.x - truth.x;
+  const dy = w0 * from.y + w1 * c1.y + w2 * c2.y + w3 * to.y - truth.y;
+  const tx = k * k * (c1.x - from.x) + 2 * k * u * (c2.x - c1.x) + u * u * (to.x - c2.x);
+  const ty = k * k * (c1.y - from.y) + 2 * k * u * (c2.y - c1.y) + u * u * (to.y - c2.y);
+  const speed = Math.sqrt(tx * tx + ty * ty);
+  const full = Math.sqrt(dx * dx + dy * dy);
+  if (!(speed > 0)) return full;
+  const slip = (dx * tx + dy * ty) / speed;
+  return Math.min(full, Math.abs(dx * ty - dy * tx) / speed + (slip * slip) / speed);
+};
+
+const worstError = (curve: Curve, a: Knot, b: Knot, s: Cubic): number => {
+  let worst = 0;
+  for (const u of PROBES) worst = Math.max(worst, errorAt(curve.point(a.t + u * (b.t - a.t)), s, a.at, u));
+  return worst;
+};
+
+const knotAt = (curve: Curve, t: number, side: -1 | 1): Knot => ({ t, at: curve.point(t), slope: curve.slope(t, side) });
+
+/** One smooth stretch, each piece as long as the tolerance lets it; the step follows the fourth-order law of the error. */
+const fitStretch = (curve: Curve, from: number, to: number, options: FitOptions, out: Cubic[]): void => {
+  const least = LEAST * (options.to - options.from);
+  const last = knotAt(curve, to, -1);
+  let a = knotAt(curve, from, 1);
+  let step = (to - from) / 4;
+  while (a.t < to) {
+    const ends = a.t + step >= to - least;
+    const b = ends ? last : knotAt(curve, a.t + step, -1);
+    const s = hermite(a, b);
+    const error = worstError(curve, a, b, s);
+    if (!Number.isFinite(error)) throw new GeometryError('A curve cannot be fitted: it has no finite point or slope here.', { parameter: a.t });
+    const tried = b.t - a.t;
+    const factor = error > 0 ? AIM * Math.pow(options.tolerance / error, 0.25) : 8;
+    step = tried * Math.min(8, Math.max(0.02, factor));
+    if (error > options.tolerance && tried > least) continue;
+    out.push(s);
+    a = b;
+  }
+};
+
+/**
+ * A curve as cubic Béziers: Hermite pieces with the curve's own points and slopes at the joints, each stretched to where
+ * the error, measured square to the curve, meets the tolerance; parted at `breaks`, where the slope is taken from each
+ * side. An open path from `from` to `to` (from < to). Refuses a curve without finite points.
+ */
+export const fitCurve = (curve: Curve, options: FitOptions): Path => {
+  const { from, to, tolerance, breaks = [] } = options;
+  if (!(from < to && tolerance > 0)) throw new GeometryError('A fit needs from < to and a tolerance above zero.', { from, to, tolerance });
+  const inner = [...breaks].filter((t) => t > from && t < to).sort((a, b) => a - b);
+  const segments: Cubic[] = [];
+  [...inner, to].forEach((end, i) => fitStretch(curve, inner[i - 1] ?? from, end, options, segments));
+  return { start: curve.point(from), segments, closed: false };
+};
