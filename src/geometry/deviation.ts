@@ -62,27 +62,37 @@ const slide = (curve: Curve, p: Point, start: number, [low, high]: readonly [num
   return best;
 };
 
-/** Greatest gap between sample `i` and its neighbours. */
-const reach = ({ xs, ys }: Sampled, i: number): number => {
-  const gap = (j: number): number => (j < 0 || j >= xs.length ? 0 : Math.hypot(xs[j]! - xs[i]!, ys[j]! - ys[i]!));
-  return Math.max(gap(i - 1), gap(i + 1));
+/** How far along the chord from sample `i` to the next, 0…1, the point nearest to `p` lies. */
+const alongChord = ({ xs, ys }: Sampled, i: number, p: Point): number => {
+  const [x, y] = [xs[i]!, ys[i]!];
+  const [dx, dy] = [xs[i + 1]! - x, ys[i + 1]! - y];
+  const square = dx * dx + dy * dy;
+  return square > 0 ? Math.min(1, Math.max(0, ((p.x - x) * dx + (p.y - y) * dy) / square)) : 0;
+};
+
+const fromChord = (b: Sampled, i: number, p: Point): number => {
+  const u = alongChord(b, i, p);
+  const dx = b.xs[i]! + u * (b.xs[i + 1]! - b.xs[i]!) - p.x;
+  const dy = b.ys[i]! + u * (b.ys[i + 1]! - b.ys[i]!) - p.y;
+  return dx * dx + dy * dy;
 };
 
 /**
- * Distance of a point from a sampled curve: slid to from each sample that is nearer than its neighbours and near enough to
- * win, and from both neighbours. The nearest sample alone would not do at a cusp, where it may lie on the other branch.
+ * Distance of a point from a sampled curve: slid to from each chord that is nearer than the chords beside it. The nearest
+ * chord alone would not do at a cusp, where it may lie on the other branch.
  */
 const distanceTo = (b: Sampled, p: Point): number => {
-  const { curve, ts, xs, ys } = b;
-  const last = ts.length - 1;
-  const far = (i: number): number => (i < 0 || i > last ? Infinity : (xs[i]! - p.x) ** 2 + (ys[i]! - p.y) ** 2);
-  const range = [ts[0]!, ts[last]!] as const;
+  const { curve, ts } = b;
+  const last = ts.length - 2;
+  const far = (i: number): number => (i > last ? Infinity : fromChord(b, i, p));
+  const range = [ts[0]!, ts[last + 1]!] as const;
   let best = Infinity;
   let [before, here] = [Infinity, far(0)];
   for (let i = 0; i <= last; i += 1) {
     const next = far(i + 1);
-    if (here <= before && here <= next && Math.sqrt(here) - reach(b, i) < best) {
-      for (const k of [i, Math.max(0, i - 1), Math.min(last, i + 1)]) best = Math.min(best, slide(curve, p, ts[k]!, range));
+    if (here <= before && here <= next) {
+      const t = ts[i]! + alongChord(b, i, p) * (ts[i + 1]! - ts[i]!);
+      best = Math.min(best, slide(curve, p, t, range));
     }
     [before, here] = [here, next];
   }
