@@ -16,7 +16,10 @@ export interface FitOptions {
 /** Where errors are looked at within a piece; the Hermite error of a smooth curve is greatest at the middle. */
 const PROBES = [0.2, 0.35, 0.5, 0.65, 0.8] as const;
 /** Aim of the next step below the tolerance, so that few steps are tried twice. */
-const AIM = 0.8;
+const AIM = 0.85;
+/** A piece whose error is this part of the tolerance is long enough. */
+const ENOUGH = 0.25;
+const TRIES = 12;
 /** The least step, as a part of the whole range. */
 const LEAST = 1e-11;
 
@@ -64,24 +67,59 @@ const worstError = (curve: Curve, a: Knot, b: Knot, s: Cubic): number => {
 
 const knotAt = (curve: Curve, t: number, side: -1 | 1): Knot => ({ t, at: curve.point(t), slope: curve.slope(t, side) });
 
-/** One smooth stretch, each piece as long as the tolerance lets it; the step follows the fourth-order law of the error. */
+interface Piece {
+  readonly end: Knot;
+  readonly cubic: Cubic;
+  /** Worst error ÷ tolerance. */
+  readonly error: number;
+}
+
+const pieceTo = (curve: Curve, a: Knot, end: Knot, tolerance: number): Piece => {
+  const cubic = hermite(a, end);
+  const error = worstError(curve, a, end, cubic) / tolerance;
+  if (!Number.isFinite(error)) {
+    throw new GeometryError('A curve cannot be fitted: it has no finite point or slope here.', { parameter: a.t });
+  }
+  return { end, cubic, error };
+};
+
+/** By what to stretch a step whose error is known: the fourth-order law of a smooth curve, held within reason near a corner. */
+const stretch = (error: number): number =>
+  Math.min(8, Math.max(0.05, AIM * (error > 0 ? 1 / Math.sqrt(Math.sqrt(error)) : 8)));
+
+/** The piece from `a` that is as long as the tolerance lets it, nearly: between `step`'s neighbours, by the law, then by halving. */
+const longestPiece = (make: (step: number) => Piece, first: number, isLast: (piece: Piece) => boolean, least: number): Piece => {
+  let kept: Piece | undefined;
+  let [good, bad, step] = [0, Infinity, first];
+  for (let tries = 0; ; tries += 1) {
+    const piece = make(step);
+    if (piece.error > 1 && step > least) {
+      bad = step;
+    } else {
+      kept = piece;
+      good = step;
+      if (isLast(piece) || piece.error > ENOUGH) return piece;
+    }
+    if (kept !== undefined && (tries > TRIES || bad < 1.2 * good)) return kept;
+    const next = step * stretch(piece.error);
+    step = next > good && next < bad ? next : Math.sqrt(Math.max(good, bad / 100) * bad);
+  }
+};
+
+/** One smooth stretch, each piece as long as the tolerance lets it. */
 const fitStretch = (curve: Curve, from: number, to: number, options: FitOptions, out: Cubic[]): void => {
   const least = LEAST * (options.to - options.from);
   const last = knotAt(curve, to, -1);
   let a = knotAt(curve, from, 1);
   let step = (to - from) / 4;
   while (a.t < to) {
-    const ends = a.t + step >= to - least;
-    const b = ends ? last : knotAt(curve, a.t + step, -1);
-    const s = hermite(a, b);
-    const error = worstError(curve, a, b, s);
-    if (!Number.isFinite(error)) throw new GeometryError('A curve cannot be fitted: it has no finite point or slope here.', { parameter: a.t });
-    const tried = b.t - a.t;
-    const factor = error > 0 ? AIM * Math.pow(options.tolerance / error, 0.25) : 8;
-    step = tried * Math.min(8, Math.max(0.02, factor));
-    if (error > options.tolerance && tried > least) continue;
-    out.push(s);
-    a = b;
+    const begin = a;
+    const make = (h: number): Piece =>
+      pieceTo(curve, begin, begin.t + h >= to - least ? last : knotAt(curve, begin.t + h, -1), options.tolerance);
+    const piece = longestPiece(make, step, ({ end }) => end === last, least);
+    out.push(piece.cubic);
+    step = (piece.end.t - a.t) * stretch(piece.error);
+    a = piece.end;
   }
 };
 
