@@ -13,7 +13,7 @@ export function angleField({ about, min = 0, max = Math.PI / 2 }: AngleNotes): Z
 }
 
 function readAngle(input: unknown, { min, max }: { readonly min: number; readonly max: number }): Read<number> {
-  if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-an-angle', input, angleForms);
+  if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-an-angle', input, 'an angle', angleForms);
   const reading = parseAngle(input);
   if ('refusal' in reading) return { issue: { code: 'not-an-angle', got: shown(input), ...reading.refusal } };
   const angle = reading.value;

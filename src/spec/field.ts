@@ -31,10 +31,11 @@ const missing = (meta: FieldMeta): { readonly issue: FieldIssue } => ({
 
 const lowerFirst = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
-/** A refusal of a value of the wrong sort. */
-export const wrongSort = (code: string, input: unknown, allowed: string): { readonly issue: FieldIssue } => ({
-  issue: { code, message: `is ${sortOf(input)}, not ${allowed}`, got: shown(input), allowed },
-});
+/** A refusal of a value of the wrong sort; `wanted` is the right one, in two or three words. A key without a value is `empty-value`. */
+export function wrongSort(code: string, input: unknown, wanted: string, allowed = wanted): { readonly issue: FieldIssue } {
+  if (input === null) return { issue: { code: 'empty-value', message: 'is empty', got: 'nothing', allowed } };
+  return { issue: { code, message: `is ${sortOf(input)}, not ${wanted}`, got: shown(input), allowed } };
+}
 
 /** A value as an error shows it: text in quotes, lists and mappings by their sort. */
 export function shown(input: unknown): string {

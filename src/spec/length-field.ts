@@ -16,7 +16,7 @@ export function lengthField(notes: LengthNotes, units: Units): ZodType<number> {
 
 /** Millimetres within limits (mm), or the refusal in the spec's units. */
 export function readLength(input: unknown, limits: { readonly min: number; readonly max: number }, units: Units): Read<number> {
-  if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-a-length', input, lengthForms(units));
+  if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-a-length', input, 'a length', lengthForms(units));
   const reading = parseLength(input, units);
   if ('refusal' in reading) return { issue: { code: 'not-a-length', got: shown(input), ...reading.refusal } };
   const mm = reading.value;
@@ -29,7 +29,7 @@ function outOfReach(input: string | number, mm: number, { min, max }: { readonly
   const limit = lengthFigure(short ? min : max, units);
   return {
     code: short ? 'too-short' : 'too-long',
-    message: mm < 0 && min >= 0 ? 'is less than nothing' : `is too ${short ? 'short' : 'long'}: ${short ? 'at least' : 'at most'} ${limit}`,
+    message: `is ${mm < 0 && min >= 0 ? 'negative' : `too ${short ? 'short' : 'long'}`}: ${short ? 'at least' : 'at most'} ${limit}`,
     got: `${shown(input)}, which is ${lengthFigure(mm, units)}`,
     allowed: `${lengthFigure(min, units)} to ${lengthFigure(max, units)}`,
     nearest: limit,

@@ -20,7 +20,7 @@ export const countField = ({ about, min = 1, max = 1000 }: FieldNotes & Limits):
 function readNumber(input: unknown, limits: { readonly min: number; readonly max: number; readonly sort: string }): Read<number> {
   const { min, max, sort } = limits;
   const allowed = `${sort} from ${min} to ${max}`;
-  if (typeof input !== 'number') return wrongSort('not-a-number', input, allowed);
+  if (typeof input !== 'number') return wrongSort('not-a-number', input, sort, allowed);
   const whole = sort === 'a number' || Number.isInteger(input);
   if (!Number.isFinite(input) || !whole) return { issue: { code: 'not-a-number', message: `is not ${sort}`, got: shown(input), allowed } };
   if (input >= min && input <= max) return { value: input };
@@ -44,7 +44,7 @@ function readChoice<T extends string>(input: unknown, choices: readonly T[]): Re
   const allowed = choices.join(', ');
   const found = choices.find((choice) => choice === input);
   if (found !== undefined) return { value: found };
-  if (typeof input !== 'string') return wrongSort('unknown-choice', input, `one of ${allowed}`);
+  if (typeof input !== 'string') return wrongSort('unknown-choice', input, 'one of the choices', allowed);
   const near = nearest(input, choices);
   return { issue: { code: 'unknown-choice', message: 'is not one of the choices', got: shown(input), allowed, ...(near ? { nearest: near } : {}) } };
 }
@@ -60,7 +60,7 @@ export const textField = ({ about, max = 200 }: FieldNotes & { readonly max?: nu
 export function readText(input: unknown, max: number): Read<string> {
   const allowed = `one line of text, at most ${max} letters`;
   if (typeof input === 'number') return { value: String(input) };
-  if (typeof input !== 'string') return wrongSort('not-text', input, allowed);
+  if (typeof input !== 'string') return wrongSort('not-text', input, 'text', allowed);
   const letters = input.length > 4 * max ? input.length : [...input].length;
   const unseen = firstUnseen(input);
   if (letters > max) return { issue: { code: 'text-too-long', message: `has ${letters} letters, more than ${max}`, got: shown(input), allowed } };

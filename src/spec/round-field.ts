@@ -25,12 +25,12 @@ export const roundField = ({ about }: FieldNotes, names: RoundNames, units: Unit
   field((input) => readRound(input, names, units), { description: about, field: 'round' });
 
 function readRound(input: unknown, { rounds, mistaken }: RoundNames, units: Units): Read<Round> {
-  if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-a-round', input, 'the name of a round or a diameter');
+  if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-a-round', input, 'a round', 'the name of a round or a diameter');
   const key = String(input);
   const named = Object.hasOwn(rounds, key) ? rounds[key] : undefined;
   if (named) return { value: named };
   if (mistaken.includes(key)) return { issue: { code: 'unknown-round', message: 'names a round with a mistake', follows: true } };
-  if ('refusal' in parseLength(input, units) && !/^[\d.-]/.test(key)) return unknownRound(key, [...Object.keys(rounds), ...mistaken]);
+  if (typeof input === 'string' && !/^[\d.-]/.test(key) && 'refusal' in parseLength(input, units)) return unknownRound(key, [...Object.keys(rounds), ...mistaken]);
   const read = readLength(input, diameterLimits, units);
   return 'issue' in read ? read : { value: { name: diameterName(read.value, units), diameter: read.value } };
 }

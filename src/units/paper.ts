@@ -8,9 +8,9 @@ export interface Paper {
 
 /** ISO 216 (A sizes) and ANSI/ASME Y14.1 (letter, tabloid = A, B); legal 8.5 × 14 in from memory. Exact. */
 export const papers: Readonly<Record<string, Paper>> = {
-  letter: { name: 'letter', width: 8.5 * 25.4, height: 11 * 25.4 },
-  legal: { name: 'legal', width: 8.5 * 25.4, height: 14 * 25.4 },
-  tabloid: { name: 'tabloid', width: 11 * 25.4, height: 17 * 25.4 },
+  letter: { name: 'letter', width: 215.9, height: 279.4 },
+  legal: { name: 'legal', width: 215.9, height: 355.6 },
+  tabloid: { name: 'tabloid', width: 279.4, height: 431.8 },
   a4: { name: 'a4', width: 210, height: 297 },
   a3: { name: 'a3', width: 297, height: 420 },
   a2: { name: 'a2', width: 420, height: 594 },

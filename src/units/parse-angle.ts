@@ -25,11 +25,11 @@ export function parseAngle(text: string | number): Reading {
   if (number !== undefined) return signed(sign, readNumber(number, radians));
   const [, slopeSign, rise, run] = asSlope.exec(plain) ?? [];
   if (rise !== undefined && run !== undefined) return signed(slopeSign, readSlope(rise, run));
-  return refuse(plain === '' ? 'empty' : 'not an angle');
+  return refuse(plain === '' ? 'is empty' : 'is not an angle');
 }
 
 function fromDegrees(value: number): Reading {
-  return Number.isFinite(value) ? { value: radians(toNumber(ratioFromNumber(value))) } : refuse('not a finite number');
+  return Number.isFinite(value) ? { value: radians(toNumber(ratioFromNumber(value))) } : refuse('is not a finite number');
 }
 
 function readNumber(text: string, use: (value: number) => number): Reading {

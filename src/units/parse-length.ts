@@ -39,7 +39,7 @@ export function parseLength(text: string | number, units: Units): Reading {
 }
 
 function fromNumber(value: number, units: Units): Reading {
-  if (!Number.isFinite(value)) return refuse('not a finite number', units);
+  if (!Number.isFinite(value)) return refuse('is not a finite number', units);
   return { value: toNumber(multiplyRatios(ratioFromNumber(value), bareUnit(units))) };
 }
 
@@ -56,7 +56,7 @@ function readFeetAndInches(plain: string): Ratio | string | undefined {
 
 function readOneNumber(plain: string, units: Units): Ratio | string {
   const [, sign, number, unit = ''] = oneNumber.exec(plain) ?? [];
-  if (number === undefined) return plain === '' ? 'empty' : 'not a length';
+  if (number === undefined) return plain === '' ? 'is empty' : 'is not a length';
   const size = parseNumber(number);
   if (typeof size === 'string') return size;
   const scale = unit === '' ? bareUnit(units) : unitTable.find(([name]) => name.test(unit))?.[1];

@@ -1,0 +1,43 @@
+import { isAlias, isMap, isPair, isScalar, isSeq, type Document, type Node, type YAMLMap } from 'yaml';
+import { quote } from '../errors/quote.js';
+import type { Mistake } from '../errors/user-error.js';
+import { formatPath, type Path } from './path.js';
+import { placeAt, type SourceText } from './source-text.js';
+
+/** Mistakes that plain data no longer shows: keys given twice, keys that are not plain names, aliases inside their own anchor. */
+export function checkNodes(document: Document, source: SourceText): readonly Mistake[] {
+  const mistakes: Mistake[] = [];
+  // A list of what is left to do, not recursion: depth is the user's to choose.
+  const left: { readonly node: unknown; readonly path: Path }[] = [{ node: document.contents, path: [] }];
+  for (let next = left.pop(); next; next = left.pop()) {
+    const { node, path } = next;
+    if (isMap(node)) {
+      mistakes.push(...keyMistakes(node, path, source));
+      for (const pair of node.items) left.push({ node: pair.value, path: [...path, keyOf(pair.key)] });
+    } else if (isSeq(node)) {
+      node.items.forEach((item, index) => left.push({ node: isPair(item) ? item.value : item, path: [...path, index] }));
+    } else if (isAlias(node) && !node.resolve(document)) {
+      mistakes.push({ code: 'unknown-anchor', path: formatPath(path), ...at(node, source), message: `no anchor ${quote(node.source)} stands before this alias` });
+    }
+  }
+  return mistakes.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
+}
+
+/** A mapping's key as plain data spells it. */
+export const keyOf = (key: unknown): string => (isScalar(key) ? String(key.value) : String(key));
+
+function keyMistakes(map: YAMLMap, path: Path, source: SourceText): readonly Mistake[] {
+  const seen = new Set<string>();
+  return map.items.flatMap(({ key }): readonly Mistake[] => {
+    const name = keyOf(key);
+    const where = { path: formatPath(isScalar(key) ? [...path, name] : path), ...at(key as Node, source) };
+    if (!isScalar(key) || key.value === null) return [{ code: 'not-a-key', ...where, message: 'a key must be a plain name', allowed: 'name: value' }];
+    // Plain data in JavaScript cannot carry this key without harm.
+    if (name === '__proto__') return [{ code: 'not-a-key', ...where, message: 'this name is kept back', got: quote(name), allowed: 'any other name' }];
+    if (seen.has(name)) return [{ code: 'duplicate-key', ...where, message: `${quote(name)} is given twice in one mapping`, allowed: 'each key once' }];
+    seen.add(name);
+    return [];
+  });
+}
+
+const at = (node: Node | null, source: SourceText) => placeAt(source, node?.range?.[0] ?? 0);

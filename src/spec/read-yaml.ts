@@ -1,0 +1,87 @@
+import { isMap, parseAllDocuments, type Document } from 'yaml';
+import type { Mistake } from '../errors/user-error.js';
+import { visible } from '../errors/quote.js';
+import { checkNodes } from './check-nodes.js';
+import { placeAt, sourceText, type SourceText } from './source-text.js';
+
+/** A YAML file that holds one mapping, as plain data, with its nodes kept for their positions. */
+export interface YamlFile {
+  readonly source: SourceText;
+  readonly document: Document;
+  readonly data: Readonly<Record<string, unknown>>;
+}
+
+/** No spec of a piece of furniture comes near it. */
+const largestFile = 1024 * 1024;
+/** Aliases that one file may spend; a hundred repeat any honest block. */
+const mostAliases = 100;
+
+/**
+ * Reads a YAML 1.2 file that holds one mapping. Refuses, with every place: files over 1 MiB, bad syntax, several documents,
+ * anything but a mapping at the top, keys given twice, keys that are not plain names, anchors that multiply, control signs.
+ */
+export function readYaml(file: string, text: string): YamlFile | { readonly mistakes: readonly Mistake[] } {
+  const size = Buffer.byteLength(text);
+  if (size > largestFile) return wholeFile('file-too-large', `the file has ${size} bytes`, 'at most 1 MiB (1048576 bytes)');
+  const source = sourceText(file, text);
+  const stray = controlSign(source);
+  if (stray) return { mistakes: [stray] };
+  try {
+    return readDocument(source);
+  } catch (error) {
+    // The composer recurses; nesting deep enough to end its stack is no spec.
+    if (error instanceof RangeError) return wholeFile('nested-too-deep', 'lists and mappings are nested too deep to read', 'a few levels');
+    throw error;
+  }
+}
+
+const wholeFile = (code: string, message: string, allowed: string) => ({ mistakes: [{ code, path: '', message, allowed }] });
+
+function controlSign(source: SourceText): Mistake | undefined {
+  const match = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u0084\u0086-\u009f]|\r(?!\n)/.exec(source.text);
+  if (!match) return undefined;
+  return {
+    code: 'unseen-sign', path: '', ...placeAt(source, match.index),
+    message: `the file holds the control sign ${visible(match[0])}`, allowed: 'plain text in UTF-8',
+  };
+}
+
+function readDocument(source: SourceText): YamlFile | { readonly mistakes: readonly Mistake[] } {
+  // Keys given twice are looked for below: yaml's own search grows with the square of a mapping's keys.
+  const found = parseAllDocuments(source.text, { prettyErrors: false, uniqueKeys: false, strict: true });
+  const documents = Array.isArray(found) ? found : [];
+  const [document] = documents;
+  if (!document) return wholeFile('empty-file', 'the file is empty', 'a mapping with title, rounds and jigs');
+  const syntax = documents.flatMap((one) => [...one.errors, ...one.warnings]).map((error): Mistake => ({
+    code: 'not-yaml', path: '', ...placeAt(source, error.pos[0]), message: syntaxMessage(error.message),
+  }));
+  if (syntax.length > 0) return { mistakes: syntax };
+  if (documents.length > 1) return { mistakes: [severalDocuments(source, documents[1])] };
+  if (!isMap(document.contents)) return { mistakes: [notAMapping(source, document)] };
+  const mistakes = checkNodes(document, source);
+  return mistakes.length > 0 ? { mistakes } : toData(source, document);
+}
+
+/** yaml's own words, in our lower case, without its advice to its callers. */
+const syntaxMessage = (message: string): string => `not valid YAML: ${visible(message.charAt(0).toLowerCase() + message.slice(1))}`;
+
+function severalDocuments(source: SourceText, second: Document | undefined): Mistake {
+  const at = placeAt(source, second?.range?.[0] ?? 0);
+  return { code: 'several-documents', path: '', ...at, message: 'the file holds more than one document', allowed: 'one piece a file, without “---” between' };
+}
+
+function notAMapping(source: SourceText, document: Document): Mistake {
+  const at = placeAt(source, document.contents?.range?.[0] ?? 0);
+  const message = document.contents === null ? 'the file is empty' : 'the file is not a mapping';
+  return { code: document.contents === null ? 'empty-file' : 'not-a-mapping', path: '', ...at, message, allowed: 'a mapping with title, rounds and jigs' };
+}
+
+function toData(source: SourceText, document: Document): YamlFile | { readonly mistakes: readonly Mistake[] } {
+  try {
+    return { source, document, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
+  } catch (error) {
+    if (!(error instanceof ReferenceError)) throw error;
+    const at = placeAt(source, Math.max(0, source.text.search(/(?<=[\s[{,:-])\*/)));
+    return { mistakes: [{ code: 'anchors-multiply', path: '', ...at, message: 'anchors and aliases multiply', allowed: `at most ${mostAliases} repeats in a file` }] };
+  }
+}
