@@ -1,0 +1,78 @@
+import type { Round } from '../../spec/spec.js';
+import type { Units } from '../../units/units.js';
+import { radians } from '../../units/units.js';
+import { handsFromBlade, toeShiftError, toeToFence, usualSeat } from './limits.js';
+import { roundUp } from './round-up.js';
+
+/**
+ * A carrier: a V-block whose end, sawn at `endCut` from square, stands against the saw's fence, so that the round leads away
+ * from the fence at `turn`. The blade then meets the round at the sharp angle α = 90° − (μ + κ). mm, radians.
+ *
+ * Plan frame: origin where the blade's line meets the fence, fence along x, y towards the maker; the round leads to the left.
+ */
+export interface Carrier {
+  readonly round: Round;
+  readonly sharpAngle: number;
+  /** μ: the saw's own gauge, from square, turned towards the carrier. */
+  readonly sawReading: number;
+  /** κ: the round's turn away from lying along the fence. */
+  readonly turn: number;
+  /** Carrier's own end, from square to its length: 90° − κ = α + μ. */
+  readonly endCut: number;
+  readonly faceLength: number;
+  readonly heelToToe: number;
+  /** How far the toe moves for half a degree of error. */
+  readonly toeShift: number;
+  readonly length: number;
+  readonly width: number;
+  /** Along the blade's line, from the fence to the round's axis. */
+  readonly bladeToAxis: number;
+  /** Along the carrier's middle, from its end at the fence to the blade's line. */
+  readonly endToBlade: number;
+  /** What is left of the carrier's end on the fence beside the blade. */
+  readonly seat: number;
+  /** Middle of the carrier's far end, square off the blade. */
+  readonly handDistance: number;
+  readonly twist?: number;
+}
+
+/** What the spec says of a carrier, its round chosen. */
+export interface CarrierRequest {
+  readonly round: Round;
+  readonly sharpAngle: number;
+  readonly sawReading: number;
+  readonly length?: number | undefined;
+  readonly width?: number | undefined;
+  readonly twist?: number | undefined;
+}
+
+/** Length of the cut face of a round of diameter `d`: d / sin α. Exact. */
+export const faceLength = (d: number, sharpAngle: number): number => d / Math.sin(sharpAngle);
+
+/** Heel to toe along the round: d / tan α. Exact. */
+export const heelToToe = (d: number, sharpAngle: number): number => d / Math.tan(sharpAngle);
+
+/** How far the toe moves along the round for a small error of angle: d·δ / sin²α, first order in δ. */
+export const toeShift = (d: number, sharpAngle: number, error: number): number => (d * error) / Math.sin(sharpAngle) ** 2;
+
+/** The carrier; `sawReading + sharpAngle` must be under 90°, else there is no turn left to give it. */
+export const carrierOf = (request: CarrierRequest, units: Units): Carrier => {
+  const { round, sharpAngle, sawReading, twist } = request;
+  const d = round.diameter;
+  const turn = Math.PI / 2 - sharpAngle - sawReading;
+  const bladeToAxis = d / 2 / Math.sin(sharpAngle) + toeToFence;
+  const endToBlade = (bladeToAxis * Math.cos(sawReading)) / Math.sin(turn);
+  const axisOffBlade = bladeToAxis * Math.sin(sharpAngle);
+  const width = request.width ?? roundUp(2 * (usualSeat * Math.sin(turn) + axisOffBlade), 'block', units);
+  const length = request.length ?? roundUp(endToBlade + handsFromBlade / Math.sin(sharpAngle), 'block', units);
+  return {
+    round, sharpAngle, sawReading, turn, endCut: Math.PI / 2 - turn,
+    faceLength: faceLength(d, sharpAngle),
+    heelToToe: heelToToe(d, sharpAngle),
+    toeShift: toeShift(d, sharpAngle, radians(toeShiftError)),
+    length, width, bladeToAxis, endToBlade,
+    seat: (width / 2 - axisOffBlade) / Math.sin(turn),
+    handDistance: (length - endToBlade) * Math.sin(sharpAngle),
+    ...(twist === undefined ? {} : { twist }),
+  };
+};
