@@ -1,29 +1,16 @@
 import { boxOf, emptyBox, uniteBoxes, type Box } from './box.js';
+import { cubicTurns } from './cubic-roots.js';
 import { arcPoint, eachSegment, endOf, type Arc, type Cubic, type Path, type Segment } from './path.js';
 import type { Point } from './point.js';
 
-/** Parameters strictly inside an arc where x or y turns back: t = atan2(v, u) + k·π for each axis. */
-const arcTurns = (arc: Arc): number[] => {
+/** Parameters strictly inside an arc where one coordinate turns back: t = atan2(v, u) + k·π. */
+export const arcTurns = (arc: Arc, axis: 'x' | 'y'): number[] => {
   const low = Math.min(arc.t0, arc.t1);
   const high = Math.max(arc.t0, arc.t1);
-  return [Math.atan2(arc.v.x, arc.u.x), Math.atan2(arc.v.y, arc.u.y)].flatMap((first) => {
-    const turns: number[] = [];
-    for (let t = first + Math.ceil((low - first) / Math.PI) * Math.PI; t < high; t += Math.PI) turns.push(t);
-    return turns;
-  });
-};
-
-/** Roots inside (0, 1) of the derivative of one coordinate of a cubic. */
-const cubicTurns = (p0: number, p1: number, p2: number, p3: number): number[] => {
-  const a = 3 * (p3 - 3 * p2 + 3 * p1 - p0);
-  const b = 6 * (p2 - 2 * p1 + p0);
-  const c = 3 * (p1 - p0);
-  const inside = (t: number): boolean => t > 0 && t < 1;
-  if (Math.abs(a) < 1e-14 * (Math.abs(b) + Math.abs(c))) return b === 0 ? [] : [-c / b].filter(inside);
-  const root = b * b - 4 * a * c;
-  if (root < 0) return [];
-  const q = -(b + Math.sign(b || 1) * Math.sqrt(root)) / 2;
-  return [q / a, q === 0 ? NaN : c / q].filter(inside);
+  const first = Math.atan2(arc.v[axis], arc.u[axis]);
+  const turns: number[] = [];
+  for (let t = first + Math.ceil((low - first) / Math.PI) * Math.PI; t < high; t += Math.PI) turns.push(t);
+  return turns;
 };
 
 /** The point of a cubic that starts at `from`, at parameter t in 0…1. */
@@ -41,7 +28,7 @@ export const segmentBounds = (segment: Segment, from: Point): Box => {
   const ends = [from, endOf(segment)];
   switch (segment.kind) {
     case 'line': return boxOf(ends);
-    case 'arc': return boxOf([...ends, ...arcTurns(segment).map((t) => arcPoint(segment, t))]);
+    case 'arc': return boxOf([...ends, ...[...arcTurns(segment, 'x'), ...arcTurns(segment, 'y')].map((t) => arcPoint(segment, t))]);
     case 'cubic': {
       const { c1, c2, to } = segment;
       const turns = [...cubicTurns(from.x, c1.x, c2.x, to.x), ...cubicTurns(from.y, c1.y, c2.y, to.y)];

@@ -17,6 +17,9 @@ export interface ClippedPath {
 /** What lies this near outside the border, mm, counts as on it: rounding must not lose a run along the border. */
 const BORDER = 1e-9;
 
+/** Crossings whose parameters differ by less are one: a path through a corner of the box meets two borders there. */
+const NEXT = 1e-13;
+
 const contains = (box: Box, p: Point): boolean => p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
 
 /** The parameter ranges of a segment within the box (already grown by the border), rising, neighbours joined. */
@@ -26,7 +29,7 @@ const rangesInside = (placed: PlacedSegment, bounds: Box, box: Box, border: Box)
   const cuts = [
     ...levelCrossings(placed, 'x', box.x0), ...levelCrossings(placed, 'x', box.x1),
     ...levelCrossings(placed, 'y', box.y0), ...levelCrossings(placed, 'y', box.y1),
-  ].filter((t) => t > 0 && t < 1).sort((a, b) => a - b);
+  ].filter((t) => t > NEXT && t < 1 - NEXT).sort((a, b) => a - b).filter((t, i, all) => i === 0 || t - all[i - 1]! > NEXT);
   const ranges: [number, number][] = [];
   [...cuts, 1].forEach((end, i) => {
     const begin = cuts[i - 1] ?? 0;

@@ -1,5 +1,5 @@
-/** Roots strictly inside (0, 1) of the derivative of a coordinate given by its four Bézier ordinates. */
-const turns = (p0: number, p1: number, p2: number, p3: number): number[] => {
+/** Parameters strictly inside 0…1, rising, where a coordinate of a cubic, given by its four Bézier ordinates, turns back. */
+export const cubicTurns = (p0: number, p1: number, p2: number, p3: number): number[] => {
   const a = p3 - 3 * p2 + 3 * p1 - p0;
   const b = 2 * (p2 - 2 * p1 + p0);
   const c = p1 - p0;
@@ -39,7 +39,7 @@ export const cubicRoots = (ordinates: readonly [number, number, number, number],
     const k = 1 - t;
     return k * k * k * (p0 - level) + 3 * k * k * t * (p1 - level) + 3 * k * t * t * (p2 - level) + t * t * t * (p3 - level);
   };
-  const knots = [0, ...turns(p0, p1, p2, p3), 1];
+  const knots = [0, ...cubicTurns(p0, p1, p2, p3), 1];
   const roots = knots.filter((t) => f(t) === 0);
   knots.slice(1).forEach((b, i) => {
     const a = knots[i]!;
