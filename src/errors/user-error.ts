@@ -11,7 +11,7 @@ export interface Mistake {
   readonly column?: number;
   /** The source line, to show with a pointer under the column. */
   readonly source?: string;
-  /** What is wrong, in one plain sentence without figures of position. */
+  /** What is wrong, without figures of position; reads on from the path (`is missing`) where there is one. */
   readonly message: string;
   readonly got?: string;
   /** What would do. */
@@ -19,6 +19,10 @@ export interface Mistake {
   /** The nearest thing that would do. */
   readonly nearest?: string;
 }
+
+/** Path and message as one sentence: `jigs[0].angle is missing`, `rounds.post: “x” is not a unit of length`. */
+export const mistakeSentence = ({ path, message }: Mistake): string =>
+  path === '' ? message : `${path}${/^(?:is|are|has|holds|names|makes|must|cannot|reads|does|comes|needs|would|leaves|stands|\() ?/.test(message) ? '' : ':'} ${message}`;
 
 /** All the mistakes found in one file or one command line. Exit code 2. */
 export class UserError extends Error {
@@ -28,6 +32,6 @@ export class UserError extends Error {
     readonly file: string | undefined,
     readonly mistakes: readonly Mistake[],
   ) {
-    super(mistakes.map((m) => m.message).join('\n'));
+    super(mistakes.map(mistakeSentence).join('\n'));
   }
 }

@@ -17,7 +17,7 @@ export function checkNodes(document: Document, source: SourceText): readonly Mis
     } else if (isSeq(node)) {
       node.items.forEach((item, index) => left.push({ node: isPair(item) ? item.value : item, path: [...path, index] }));
     } else if (isAlias(node) && !node.resolve(document)) {
-      mistakes.push({ code: 'unknown-anchor', path: formatPath(path), ...at(node, source), message: `no anchor ${quote(node.source)} stands before this alias` });
+      mistakes.push({ code: 'unknown-anchor', path: formatPath(path), ...at(node, source), message: `is an alias, and no anchor ${quote(node.source)} stands before it` });
     }
   }
   return mistakes.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
@@ -31,10 +31,10 @@ function keyMistakes(map: YAMLMap, path: Path, source: SourceText): readonly Mis
   return map.items.flatMap(({ key }): readonly Mistake[] => {
     const name = keyOf(key);
     const where = { path: formatPath(isScalar(key) ? [...path, name] : path), ...at(key as Node, source) };
-    if (!isScalar(key) || key.value === null) return [{ code: 'not-a-key', ...where, message: 'a key must be a plain name', allowed: 'name: value' }];
+    if (!isScalar(key) || key.value === null) return [{ code: 'not-a-key', ...where, message: 'holds a key that is not a plain name', allowed: 'name: value' }];
     // Plain data in JavaScript cannot carry this key without harm.
-    if (name === '__proto__') return [{ code: 'not-a-key', ...where, message: 'this name is kept back', got: quote(name), allowed: 'any other name' }];
-    if (seen.has(name)) return [{ code: 'duplicate-key', ...where, message: `${quote(name)} is given twice in one mapping`, allowed: 'each key once' }];
+    if (name === '__proto__') return [{ code: 'not-a-key', ...where, message: 'is a name kept back', got: quote(name), allowed: 'any other name' }];
+    if (seen.has(name)) return [{ code: 'duplicate-key', ...where, message: 'is given twice in one mapping', allowed: 'each key once' }];
     seen.add(name);
     return [];
   });

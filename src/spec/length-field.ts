@@ -36,11 +36,12 @@ function outOfReach(input: string | number, mm: number, { min, max }: { readonly
   };
 }
 
-/** A length for an error, in the spec's units first; in millimetres alone where a fraction of an inch would read as nothing. */
-function lengthFigure(mm: number, units: Units): string {
+/** A length for an error or a limit, in the spec's units first; in millimetres alone where a fraction of an inch would read as nothing. */
+export function lengthFigure(mm: number, units: Units): string {
   if (Math.abs(mm) > 1e9) return `${mm.toPrecision(3)} mm`;
   const exactMm = Math.abs(mm) < 1 ? `${Number(mm.toPrecision(3))} mm`.replace('-', '−') : millimetres(mm);
-  return units === 'inch' && Math.abs(mm) >= 25.4 / 64 ? `${fractionInches(mm)} (${exactMm})` : exactMm;
+  if (Math.abs(mm) < 25.4 / 64) return exactMm;
+  return units === 'inch' ? `${fractionInches(mm)} (${exactMm})` : `${exactMm} (${fractionInches(mm)})`;
 }
 
 

@@ -44,8 +44,8 @@ function fromIssue(issue: Issue, yaml: YamlFile, reading: Reading): readonly Mis
 
 /** A field's refusal as a mistake at its path in the file: at the value, or at what should hold it where it is missing. */
 export function mistakeAt(issue: FieldIssue, path: Path, yaml: YamlFile): Mistake {
-  const { follows: _, message, ...rest } = issue;
-  return { ...rest, message: sentence(path, message), path: formatPath(path), ...placeAt(yaml.source, locateValue(yaml.document, path)) };
+  const { follows: _, ...rest } = issue;
+  return { ...rest, path: formatPath(path), ...placeAt(yaml.source, locateValue(yaml.document, path)) };
 }
 
 function unknownKey(key: string, parent: Path, yaml: YamlFile, known: readonly string[]): Mistake {
@@ -53,25 +53,35 @@ function unknownKey(key: string, parent: Path, yaml: YamlFile, known: readonly s
   const near = nearest(key, known);
   return {
     code: 'unknown-key', path: formatPath(path), ...placeAt(yaml.source, locateKey(yaml.document, path)),
-    message: `${quote(key)} is not a key that can stand here`, got: quote(key),
+    message: 'is not a key that can stand here', got: quote(key),
     ...(known.length > 0 ? { allowed: known.join(', ') } : {}), ...(near === undefined ? {} : { nearest: near }),
   };
 }
 
-/** The branch of a union that the writer most likely meant: the one that got furthest in, then the one with fewest mistakes. */
+/**
+ * The branch of a union that the writer most likely meant: the one that got furthest in, then the one with fewest mistakes, then one
+ * that knows something near. A branch that only follows from a mistake told elsewhere goes first: nothing is to be said.
+ */
 function likeliest(branches: readonly (readonly Issue[])[]): readonly Issue[] | undefined {
   const depth = (issues: readonly Issue[]) => Math.min(...issues.map((issue) => issue.path.length + (issue.code === 'unrecognized_keys' ? 1 : 0)));
-  return [...branches].filter((issues) => issues.length > 0).sort((a, b) => depth(b) - depth(a) || a.length - b.length)[0];
+  const blind = (issues: readonly Issue[]) => Number(issues.every((issue) => carriedBy(issue)?.nearest === undefined));
+  const told = (issues: readonly Issue[]) => Number(!issues.some((issue) => carriedBy(issue)?.follows));
+  return [...branches]
+    .filter((issues) => issues.length > 0)
+    .sort((a, b) => told(a) - told(b) || depth(b) - depth(a) || a.length - b.length || blind(a) - blind(b))[0];
 }
 
+const carriedBy = (issue: Issue): IssueParams | undefined =>
+  issue.code === 'custom' ? (issue.params?.['mistake'] as IssueParams | undefined) : undefined;
+
 function paramsOf(issue: Issue, input: unknown): FieldIssue {
-  const carried = issue.code === 'custom' ? (issue.params?.['mistake'] as IssueParams | undefined) : undefined;
+  const carried = carriedBy(issue);
   if (carried) return { ...carried, message: issue.message };
-  const missing = input === undefined;
+  // A kind's own refinement has said what is wrong in words of its own.
+  if (issue.code === 'custom') return { code: input === undefined ? 'missing-key' : 'not-allowed', message: issue.message, ...(input === undefined ? {} : { got: shown(input) }) };
   const wanted = wantedBy(issue);
-  if (missing) return { code: 'missing-key', message: 'is missing', ...(wanted ? { allowed: wanted } : {}) };
+  if (input === undefined) return { code: 'missing-key', message: 'is missing', ...(wanted ? { allowed: wanted } : {}) };
   if (input === null) return { code: 'empty-value', message: 'is empty', got: 'nothing', ...(wanted ? { allowed: wanted } : {}) };
-  if (issue.code === 'custom') return { code: 'not-allowed', message: issue.message, got: shown(input) };
   return { code: codes[issue.code] ?? 'not-allowed', message: wanted ? `is ${sortOf(input)}, not ${wanted}` : lowered(issue.message), got: shown(input), ...(wanted ? { allowed: wanted } : {}) };
 }
 
@@ -90,17 +100,6 @@ function wantedBy(issue: Issue): string | undefined {
 }
 
 const lowered = (message: string): string => message.charAt(0).toLowerCase() + message.slice(1);
-
-/** `angle is missing`: a message gets the field's name before it, so that it can be read alone. */
-function sentence(path: Path, message: string): string {
-  if (path.length === 0) return message;
-  return `${nameOf(path)}${/^(is|has|holds|names|makes) /.test(message) ? '' : ':'} ${message}`;
-}
-
-function nameOf(path: Path): string {
-  const last = path.at(-1);
-  return typeof last === 'number' ? formatPath(path.slice(-2)) : quote(String(last)).slice(1, -1);
-}
 
 /** What stands at a path in plain data. */
 export const valueAt = (data: unknown, path: Path): unknown =>
