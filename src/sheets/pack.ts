@@ -1,0 +1,96 @@
+/** A rectangle to be placed, mm, the gap round it included. */
+export interface Piece {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where a piece went: top left corner on sheet number `sheet`, turned by a quarter or not. */
+export interface Placed {
+  readonly piece: number;
+  readonly sheet: number;
+  readonly x: number;
+  readonly y: number;
+  readonly turned: boolean;
+}
+
+interface Free { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+interface Spot { readonly sheet: number; readonly free: Free; readonly turned: boolean; readonly short: number; readonly long: number }
+
+const slack = 1e-9;
+
+const sizeOf = (piece: Piece, turned: boolean): Piece => (turned ? { width: piece.height, height: piece.width } : piece);
+
+/** The free rectangle that a piece fills best: least left over on the shorter side, earlier sheets first. */
+const bestSpot = (piece: Piece, sheets: readonly (readonly Free[])[]): Spot | undefined => {
+  for (const [sheet, frees] of sheets.entries()) {
+    let best: Spot | undefined;
+    for (const free of frees) {
+      for (const turned of [false, true]) {
+        const { width, height } = sizeOf(piece, turned);
+        const [dx, dy] = [free.width - width, free.height - height];
+        if (dx < -slack || dy < -slack) continue;
+        const spot = { sheet, free, turned, short: Math.min(dx, dy), long: Math.max(dx, dy) };
+        if (best === undefined || spot.short < best.short || (spot.short === best.short && spot.long < best.long)) best = spot;
+      }
+    }
+    if (best !== undefined) return best;
+  }
+  return undefined;
+};
+
+/** What of a free rectangle stays free once `used` is taken out: up to four rectangles that may overlap. */
+const without = (free: Free, used: Free): Free[] => {
+  const [fx, fy, ux, uy] = [free.x + free.width, free.y + free.height, used.x + used.width, used.y + used.height];
+  if (used.x >= fx - slack || ux <= free.x + slack || used.y >= fy - slack || uy <= free.y + slack) return [free];
+  return [
+    { ...free, width: used.x - free.x }, { ...free, x: ux, width: fx - ux },
+    { ...free, height: used.y - free.y }, { ...free, y: uy, height: fy - uy },
+  ].filter((f) => f.width > slack && f.height > slack);
+};
+
+const holds = (a: Free, b: Free): boolean =>
+  a.x <= b.x + slack && a.y <= b.y + slack && a.x + a.width >= b.x + b.width - slack && a.y + a.height >= b.y + b.height - slack;
+
+const take = (frees: readonly Free[], used: Free): Free[] => {
+  const cut = frees.flatMap((f) => without(f, used));
+  return cut.filter((f, i) => !cut.some((g, k) => k !== i && holds(g, f) && (!holds(f, g) || k < i)));
+};
+
+const packInOrder = (pieces: readonly Piece[], order: readonly number[], area: Piece): Placed[] => {
+  const sheets: Free[][] = [];
+  return order.map((index) => {
+    const piece = pieces[index]!;
+    let spot = bestSpot(piece, sheets);
+    if (spot === undefined) {
+      sheets.push([{ x: 0, y: 0, width: area.width, height: area.height }]);
+      spot = bestSpot(piece, sheets);
+      if (spot === undefined) throw new RangeError('a piece to pack is larger than the sheet');
+    }
+    const size = sizeOf(piece, spot.turned);
+    sheets[spot.sheet] = take(sheets[spot.sheet]!, { x: spot.free.x, y: spot.free.y, ...size });
+    return { piece: index, sheet: spot.sheet, x: spot.free.x, y: spot.free.y, turned: spot.turned };
+  });
+};
+
+const keys: readonly ((p: Piece) => number)[] = [
+  (p) => p.width * p.height, (p) => Math.max(p.width, p.height), (p) => Math.min(p.width, p.height), (p) => p.width + p.height, (p) => p.height,
+];
+
+const sheetCount = (placed: readonly Placed[]): number => placed.reduce((n, p) => Math.max(n, p.sheet + 1), 0);
+
+/**
+ * Packs rectangles to as few sheets as found, quarter turns allowed: free space kept as maximal rectangles (Jylänki, "A
+ * thousand ways to pack the bin", 2010), largest first in five senses of large, and in the order given where that is no
+ * worse. Every piece must fit the area, turned if need be.
+ */
+export const pack = (pieces: readonly Piece[], area: Piece): readonly Placed[] => {
+  const given = pieces.map((_, i) => i);
+  const orders = [given, ...keys.map((key) => [...given].sort((a, b) => key(pieces[b]!) - key(pieces[a]!) || a - b))];
+  return orders.map((order) => packInOrder(pieces, order, area)).reduce((a, b) => (sheetCount(b) < sheetCount(a) ? b : a));
+};
+
+/** Whether a piece fits an area, turned if need be. */
+export const fits = (piece: Piece, area: Piece): boolean => [false, true].some((turned) => {
+  const { width, height } = sizeOf(piece, turned);
+  return width <= area.width + slack && height <= area.height + slack;
+});

@@ -1,0 +1,173 @@
+import type { Drawing, Zone } from '../drawing/drawing.js';
+import type { Font } from '../drawing/font.js';
+import { placeItems } from '../drawing/items.js';
+import { transformPoint, scaling, type Transform } from '../geometry/transform.js';
+import type { Point } from '../geometry/point.js';
+import type { Box } from '../geometry/box.js';
+import { isLegal, plainSeams, type Axis, type Reach } from './axis.js';
+import { searchGrid } from './grid-search.js';
+import { indexInk, type InkIndex } from './ink-index.js';
+import { inkMap, type InkMap } from './ink-map.js';
+import { isCorrected, pageCorrection, type Correction } from './layout-request.js';
+import { areaInset, type PageFrame } from './page-frame.js';
+import { seamCosts, seamWishes } from './seam-search.js';
+import { cutter, type Cutter } from './tile-ink.js';
+import { inkedTiles, neededTiles, type Grid, type GridTile } from './tile-grid.js';
+
+/** How a drawing is cut into sheets of one frame. Everything is in mm as printed: drawing × `toPage`. */
+export interface TilePlan {
+  readonly drawing: Drawing;
+  readonly frame: PageFrame;
+  readonly toPage: Transform;
+  readonly datum: Point;
+  readonly grid: Grid;
+  readonly tiles: readonly GridTile[];
+  readonly cut: Cutter;
+  readonly map: InkMap;
+  /** Zones that must not be cut and that a seam cuts. */
+  readonly cuts: number;
+  readonly seamsOutsideLands: number;
+}
+
+/** Seams asked for, mm of the drawing from its datum; an empty list leaves that direction to the search. */
+export interface GivenSeams {
+  readonly along: readonly number[];
+  readonly across: readonly number[];
+}
+
+export interface TilingRequest {
+  readonly drawing: Drawing;
+  readonly frame: PageFrame;
+  readonly correction: Correction;
+  readonly overlap: number;
+  readonly given?: GivenSeams;
+}
+
+/** What a sheet of this frame sees of a drawing, mm as printed. */
+export const reachOf = (frame: PageFrame, overlap: number): { x: Reach; y: Reach } => ({
+  x: { window: frame.area.x1 - frame.area.x0 - 2 * areaInset, overlap },
+  y: { window: frame.area.y1 - frame.area.y0 - 2 * areaInset, overlap },
+});
+
+const boxUnder = (map: Transform, b: Box): Box => {
+  const [p, q] = [transformPoint(map, { x: b.x0, y: b.y0 }), transformPoint(map, { x: b.x1, y: b.y1 })];
+  return { x0: p.x, y0: p.y, x1: q.x, y1: q.y };
+};
+
+/** Everything of a tiling that does not depend on where the seams are. */
+interface Ground {
+  readonly request: TilingRequest;
+  readonly toPage: Transform;
+  readonly index: InkIndex;
+  readonly reach: { readonly x: Reach; readonly y: Reach };
+  readonly keepClear: readonly Zone[];
+  readonly lands: readonly Zone[];
+}
+
+const groundOf = (request: TilingRequest, font: Font): Ground => {
+  const { drawing, frame } = request;
+  const factors = pageCorrection(request.correction, frame.landscape);
+  const toPage = scaling(1 / factors.x, 1 / factors.y);
+  const index = indexInk(isCorrected(factors) ? placeItems(drawing.items, toPage, 0) : drawing.items, font);
+  const lettering = index.inks.flatMap((ink) => (ink.kind === 'block' && ink.item.kind === 'lettering' ? [{ box: ink.box, why: 'lettering' }] : []));
+  const placed = (zones: readonly Zone[]): Zone[] => zones.map((z) => ({ ...z, box: boxUnder(toPage, z.box) }));
+  return {
+    request, toPage, index, reach: reachOf(frame, request.overlap),
+    keepClear: [...placed(drawing.keepClear), ...lettering], lands: placed(drawing.lands),
+  };
+};
+
+const extents = ({ index, reach }: Ground): { x: Omit<Axis, 'seams'>; y: Omit<Axis, 'seams'> } => ({
+  x: { ...reach.x, extent: { from: index.bounds.x0, to: index.bounds.x1 } },
+  y: { ...reach.y, extent: { from: index.bounds.y0, to: index.bounds.y1 } },
+});
+
+/** Cells to a step: finer for few sheets, so that the search costs about the same however large the drawing. */
+const cellsPerStep = (sheets: number): number => Math.max(12, Math.min(48, Math.round(Math.sqrt(60_000 / Math.max(1, sheets)))));
+
+const mapOf = ({ index, reach }: Ground): InkMap => {
+  const step = { x: reach.x.window - reach.x.overlap, y: reach.y.window - reach.y.overlap };
+  const { bounds } = index;
+  const cells = cellsPerStep(((bounds.x1 - bounds.x0) / step.x + 1) * ((bounds.y1 - bounds.y0) / step.y + 1));
+  return inkMap(index, { x: step.x / cells, y: step.y / cells });
+};
+
+/** Given seams inside the drawing, mm as printed. */
+const givenSeams = (ground: Ground, side: 'x' | 'y'): number[] => {
+  const { given, drawing } = ground.request;
+  const asked = side === 'x' ? given?.along ?? [] : given?.across ?? [];
+  const extent = extents(ground)[side].extent;
+  return asked
+    .map((at) => transformPoint(ground.toPage, { x: drawing.datum.x + at, y: drawing.datum.y + at })[side])
+    .filter((at) => at > extent.from && at < extent.to)
+    .sort((a, b) => a - b);
+};
+
+const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], { cut, map }: { cut: Cutter; map: InkMap }): TilePlan => {
+  const cutsOf = (zones: readonly Zone[], side: 'x' | 'y', hit: boolean): number => grid[side].seams.reduce((n, at) => {
+    const across = zones.filter(({ box }) => (side === 'x' ? box.x0 < at && at < box.x1 : box.y0 < at && at < box.y1)).length;
+    return n + (hit ? across : Number(zones.length > 0 && across === 0));
+  }, 0);
+  return {
+    drawing: ground.request.drawing, frame: ground.request.frame, toPage: ground.toPage, map, grid, cut,
+    datum: transformPoint(ground.toPage, ground.request.drawing.datum),
+    tiles,
+    cuts: cutsOf(ground.keepClear, 'x', true) + cutsOf(ground.keepClear, 'y', true),
+    seamsOutsideLands: cutsOf(ground.lands, 'x', false) + cutsOf(ground.lands, 'y', false),
+  };
+};
+
+const searched = (ground: Ground, map: InkMap, lean: boolean): Grid => {
+  const base = extents(ground);
+  const costs = (side: 'x' | 'y', count: number): Float64Array =>
+    seamCosts(seamWishes(ground.keepClear, ground.lands, side), map.origin[side], map.cell[side], count);
+  const given = { x: givenSeams(ground, 'x'), y: givenSeams(ground, 'y') };
+  const bordersOf = (side: 'x' | 'y', count: number): number[] =>
+    [0, ...given[side].map((at) => Math.round((at - map.origin[side]) / map.cell[side])), count];
+  const fixed = {
+    ...(given.x.length > 0 && { x: bordersOf('x', map.columns) }),
+    ...(given.y.length > 0 && { y: bordersOf('y', map.rows) }),
+  };
+  const found = searchGrid({ map, lean, reach: ground.reach, costs: { x: costs('x', map.columns), y: costs('y', map.rows) }, fixed });
+  const seams = (side: 'x' | 'y', borders: readonly number[]): readonly number[] =>
+    (given[side].length > 0 ? given[side] : borders.slice(1, -1).map((k) => map.origin[side] + k * map.cell[side]));
+  return { x: { ...base.x, seams: seams('x', found.x) }, y: { ...base.y, seams: seams('y', found.y) } };
+};
+
+/** Seams a full step apart from the top left of the drawing's box. */
+const plainGrid = (ground: Ground): Grid => {
+  const base = extents(ground);
+  return {
+    x: { ...base.x, seams: plainSeams(base.x.extent, base.x) },
+    y: { ...base.y, seams: plainSeams(base.y.extent, base.y) },
+  };
+};
+
+/** How many sheets the plain grid takes, those without ink between their seams left out: what the search is held against. */
+export const plainGridSheets = (request: TilingRequest, font: Font): number => {
+  const ground = groundOf(request, font);
+  return inkedTiles(cutter(ground.index), plainGrid(ground), font).length;
+};
+
+/** Fewest sheets, then fewest cuts, then seams in lands. */
+export const isBetter = (a: TilePlan, b: TilePlan): boolean => {
+  if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
+  if (a.cuts !== b.cuts) return a.cuts < b.cuts;
+  return a.seamsOutsideLands < b.seamsOutsideLands;
+};
+
+/** Cuts a drawing into sheets of one frame with the best seams found, never with more sheets than the plain grid has. */
+export const planTiles = (request: TilingRequest, font: Font): TilePlan => {
+  const ground = groundOf(request, font);
+  const [map, cut] = [mapOf(ground), cutter(ground.index)];
+  const plan = (grid: Grid): TilePlan => planOf(ground, grid, neededTiles(cut, grid, font), { cut, map });
+  const found = [plan(searched(ground, map, false)), plan(searched(ground, map, true))] as const;
+  const best = isBetter(found[1], found[0]) ? found[1] : found[0];
+  const given = (request.given?.along.length ?? 0) + (request.given?.across.length ?? 0) > 0;
+  if (given) return best;
+  const plain = plan(plainGrid(ground));
+  return isBetter(plain, best) ? plain : best;
+};
+
+/** Whether all cores of a plan fit their sheets; only given seams can fail this. */
+export const isPlanLegal = (plan: TilePlan): boolean => isLegal(plan.grid.x) && isLegal(plan.grid.y);

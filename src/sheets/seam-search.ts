@@ -1,0 +1,117 @@
+import type { Zone } from '../drawing/drawing.js';
+import { longestCores, type Reach } from './axis.js';
+import { inkIn, type InkMap } from './ink-map.js';
+
+/** What seams in one direction should keep out of and seek: intervals of that coordinate, mm. */
+export interface SeamWishes {
+  readonly keepClear: readonly { readonly from: number; readonly to: number }[];
+  readonly lands: readonly { readonly from: number; readonly to: number }[];
+}
+
+/** Intervals of zones along x or y. */
+export const seamWishes = (keepClear: readonly Zone[], lands: readonly Zone[], along: 'x' | 'y'): SeamWishes => {
+  const spans = (zones: readonly Zone[]) => zones.map(({ box }) => (along === 'x' ? { from: box.x0, to: box.x1 } : { from: box.y0, to: box.y1 }));
+  return { keepClear: spans(keepClear), lands: spans(lands) };
+};
+
+/** In this order and never traded against each other: sheets, cuts through what must stay whole, seams outside lands, seams. */
+const weight = { sheet: 1e8, cut: 1e4, outsideLand: 20, seam: 1, uneven: 0.01 } as const;
+
+/** Cost of a seam at each cell border of one axis, of `count` cells. */
+export const seamCosts = (wishes: SeamWishes, origin: number, cell: number, count: number): Float64Array =>
+  Float64Array.from({ length: count + 1 }, (_, k) => {
+    const at = origin + k * cell;
+    const cuts = wishes.keepClear.filter((z) => z.from < at && at < z.to).length;
+    const inLand = wishes.lands.some((z) => z.from <= at && at <= z.to);
+    return weight.seam + cuts * weight.cut + (wishes.lands.length > 0 && !inLand ? weight.outsideLand : 0);
+  });
+
+export interface AxisSearch {
+  readonly map: InkMap;
+  /** The direction cut by the seams that are sought. */
+  readonly along: 'x' | 'y';
+  /** Cell borders of the other direction, ends among them. */
+  readonly across: readonly number[];
+  readonly costs: Float64Array;
+  readonly reach: Reach;
+  /** Count a sheet only for ink that no neighbour's overlap shows; a guess, since the neighbour may not be printed. */
+  readonly lean: boolean;
+}
+
+/** Seams as cell borders, ends among them, and what they cost together. */
+export interface SeamsFound {
+  readonly borders: readonly number[];
+  readonly cost: number;
+}
+
+/** Half an overlap in whole cells: so far into a core the neighbour beyond an inner border sees too. */
+const seenCells = ({ map, reach, lean }: AxisSearch, side: 'x' | 'y'): number =>
+  (lean ? Math.floor(reach.overlap / 2 / map.cell[side] + 1e-9) : 0);
+
+/** For each band across, less what its neighbours see, the inked cells before each cell border along. */
+const bandSums = (search: AxisSearch, count: number): Int32Array[] => {
+  const { map, along, across } = search;
+  const seen = seenCells(search, along === 'x' ? 'y' : 'x');
+  return across.slice(1).map((to, j) => {
+    const c = j === 0 ? 0 : across[j]! + seen;
+    const d = j === across.length - 2 ? to : to - seen;
+    return Int32Array.from({ length: count + 1 }, (_, k) => (d <= c ? 0 : along === 'x' ? inkIn(map, 0, k, c, d) : inkIn(map, c, d, 0, k)));
+  });
+};
+
+/** Core lengths in cells: the last seam may stand no earlier than `lastFrom`; two overlaps are the least between seams. */
+interface Limits { readonly first: number; readonly inner: number; readonly lastFrom: number; readonly least: number }
+
+const limits = ({ map, along, reach }: AxisSearch): Limits => {
+  const cell = map.cell[along];
+  const most = longestCores(reach);
+  return {
+    first: Math.floor(most.outer / cell + 1e-9),
+    inner: Math.floor(most.inner / cell + 1e-9),
+    lastFrom: Math.ceil((map.extent[along] - most.outer) / cell - 1e-9),
+    least: Math.min(Math.ceil((2 * reach.overlap) / cell), Math.floor(most.inner / cell / 2)),
+  };
+};
+
+/** The borders that a core ending at `b` may start from, the first and the last of them. */
+const starts = (b: number, count: number, limit: Limits): [number, number] => {
+  if (b === count) return [Math.max(1, limit.lastFrom), b - limit.least];
+  return [b <= limit.first ? 0 : b - limit.inner, b - limit.least];
+};
+
+/**
+ * The seams along one axis of least cost for given seams across it, by dynamic programming over all cell borders: exact on
+ * the raster. Cores may be of any length up to the step.
+ */
+export const searchAxis = (search: AxisSearch): SeamsFound => {
+  const count = search.along === 'x' ? search.map.columns : search.map.rows;
+  const bands = bandSums(search, count);
+  const seen = seenCells(search, search.along);
+  const sheets = (a: number, b: number): number => {
+    const [from, to] = [a === 0 ? a : a + seen, b === count ? b : b - seen];
+    let n = 0;
+    for (const band of bands) if (band[to]! > band[from]!) n++;
+    return n;
+  };
+  if (search.map.extent[search.along] <= search.reach.window) return { borders: [0, count], cost: sheets(0, count) * weight.sheet };
+  const limit = limits(search);
+  const best = new Float64Array(count + 1).fill(Infinity);
+  const before = new Int32Array(count + 1).fill(-1);
+  best[0] = 0;
+  for (let b = 1; b <= count; b++) {
+    const at = b < count ? search.costs[b]! : 0;
+    const [from, to] = starts(b, count, limit);
+    for (let a = from; a <= to; a++) {
+      if (a > 0 && b < count && b - a > limit.inner) continue;
+      const cost = best[a]! + sheets(a, b) * weight.sheet + at + ((b - a) / limit.inner) ** 2 * weight.uneven;
+      if (cost < best[b]!) { best[b] = cost; before[b] = a; }
+    }
+  }
+  return { borders: trace(before, count), cost: best[count]! };
+};
+
+const trace = (before: Int32Array, count: number): number[] => {
+  const borders = [count];
+  while (borders[0]! > 0) borders.unshift(before[borders[0]!]!);
+  return borders;
+};
