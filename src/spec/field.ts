@@ -26,8 +26,12 @@ export function field<T>(read: (input: unknown) => Read<T>, meta: FieldMeta): z.
 }
 
 const missing = (meta: FieldMeta): { readonly issue: FieldIssue } => ({
-  issue: { code: 'missing-key', message: 'is missing', allowed: lowerFirst(meta.description) },
+  issue: { code: 'missing-key', message: 'is missing', allowed: `${sorts[meta.field]} (${lowerFirst(meta.description)})` },
 });
+
+const sorts: Readonly<Record<FieldMeta['field'], string>> = {
+  length: 'a length', angle: 'an angle', number: 'a number', count: 'a whole number', flag: 'true or false', text: 'text', choice: 'a choice', round: 'a round',
+};
 
 const lowerFirst = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
