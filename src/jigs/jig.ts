@@ -18,6 +18,8 @@ export interface Context {
   readonly units: Units;
   readonly rounds: Readonly<Record<string, Round>>;
   readonly shop: Shop;
+  /** What one sheet of the chosen paper holds of a drawing, upright, mm. */
+  readonly drawingArea: { readonly width: number; readonly height: number };
   /** Another jig of the piece, solved; undefined where there is none of that name or it was refused. */
   readonly jig: (name: string) => { readonly kind: string; readonly solution: unknown } | undefined;
 }
