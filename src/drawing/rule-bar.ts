@@ -45,10 +45,11 @@ export const ruleBar = (at: { readonly x: number; readonly y: number }, { axis, 
   const mm = rule(length, -1, { step: 1, whole: 10, value: 10, unit: 'mm', tick: mmTick });
   const inches = rule(length, 1, { step: mmPerInch / 16, whole: 16, value: 1, unit: 'in', tick: inchTick });
   const reach = [rules === 'inch' ? -1.5 : -longestTick, rules === 'mm' ? 1.5 : longestTick] as const;
-  const ends = [0, length].map((x) => shape('mark', line(point(x, reach[0]), point(x, reach[1]))));
+  const ends = [0, length].map((x) => shape('reference', line(point(x, reach[0]), point(x, reach[1]))));
+  // Ticks and figures between lines of another type: they make the same run on every sheet, which a PDF then holds once.
   const items = [
-    shape('reference', line(point(0, 0), point(length, 0)), `${axis}-bar`), ...ends,
-    ...(rules === 'inch' ? [] : mm), ...(rules === 'mm' ? [] : inches),
+    shape('reference', line(point(0, 0), point(length, 0)), `${axis}-bar`),
+    ...(rules === 'inch' ? [] : mm), ...(rules === 'mm' ? [] : inches), ...ends,
   ];
   return turnItems(items, axis === 'x' ? 0 : -Math.PI / 2, at.x, at.y);
 };

@@ -1,16 +1,17 @@
 import type { Item, Lettering, Shape } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
-import { lineStyles } from '../../drawing/line-types.js';
+import { lineStyles, type LineType } from '../../drawing/line-types.js';
 import { rotation, transformPoint } from '../../geometry/transform.js';
 import { formatNumber } from '../format-number.js';
 import { pathOperators } from './path-operators.js';
+import type { Repeats } from './repeats.js';
 import { glyphString, type UsedGlyphs } from './used-glyphs.js';
 
 const mm = (value: number): string => formatNumber(value, 4);
 
 /** Items that one operator paints, or one text object holds. */
 type Group =
-  | { readonly style: string; readonly paint: 'S' | 'f'; readonly shapes: Shape[] }
+  | { readonly line: LineType; readonly style: string; readonly paint: 'S' | 'f'; readonly shapes: Shape[] }
   | { readonly clip: string; readonly lines: Lettering[] };
 
 /** Pen width and dash as operators; each is given in full, so that a group does not depend on the one before. */
@@ -24,7 +25,7 @@ const styleOf = (shape: Shape): string => {
 const clipOf = ({ clip }: Lettering): string =>
   clip === undefined ? '' : `${mm(clip.x0)} ${mm(clip.y0)} ${mm(clip.x1 - clip.x0)} ${mm(clip.y1 - clip.y0)} re W n`;
 
-/** Neighbours of one look together: the order of painting stays, the operators are fewer. */
+/** Neighbours of one type and look together: the order of painting stays, the operators are fewer. */
 const grouped = (items: readonly Item[]): Group[] => {
   const groups: Group[] = [];
   for (const item of items) {
@@ -37,8 +38,9 @@ const grouped = (items: readonly Item[]): Group[] => {
     }
     const style = styleOf(item);
     const paint = item.filled === true ? 'f' : 'S';
-    if (last !== undefined && 'shapes' in last && last.style === style && last.paint === paint) last.shapes.push(item);
-    else groups.push({ style, paint, shapes: [item] });
+    const joins = last !== undefined && 'shapes' in last && last.line === item.line && last.style === style && last.paint === paint;
+    if (joins) last.shapes.push(item);
+    else groups.push({ line: item.line, style, paint, shapes: [item] });
   }
   return groups;
 };
@@ -64,9 +66,16 @@ const groupOperators = (group: Group, font: Font, used: UsedGlyphs): string[] =>
   return group.clip === '' ? text : ['q', group.clip, ...text, 'Q'];
 };
 
+/** What the pages of a document share while they are written. */
+export interface Shared {
+  readonly font: Font;
+  readonly used: UsedGlyphs;
+  readonly repeats: Repeats;
+}
+
 /**
  * The painting operators of a page, in mm from its top left with y down: the caller has set that frame. Round joins, flat
  * ends (a line ends where it ends). The font is resource /F. Refuses numbers that are not finite.
  */
-export const pageContent = (items: readonly Item[], font: Font, used: UsedGlyphs): string =>
-  ['1 j', ...grouped(items).flatMap((group) => groupOperators(group, font, used))].join('\n');
+export const pageContent = (items: readonly Item[], { font, used, repeats }: Shared): string =>
+  ['1 j', ...grouped(items).map((group) => repeats(groupOperators(group, font, used).join('\n')))].join('\n');

@@ -7,6 +7,7 @@ import type { Sheet } from '../../sheets/sheet.js';
 import { pointsPerMm } from '../../units/units.js';
 import { embedFont, type PdfObject } from './embed-font.js';
 import { pageContent } from './page-content.js';
+import { keepRepeats } from './repeats.js';
 import type { UsedGlyphs } from './used-glyphs.js';
 
 /** What a PDF says of itself. */
@@ -26,7 +27,7 @@ interface Internals {
   _id: Uint8Array;
   endMetadata: () => void;
   outline: { addItem(title: string, options: { readonly fit: boolean }): unknown };
-  page: { fonts: Record<string, unknown>; dictionary: { data: Record<string, unknown> } };
+  page: { fonts: Record<string, unknown>; xobjects: Record<string, unknown>; dictionary: { data: Record<string, unknown> } };
 }
 
 /** Ask for true size, one side, and the tray that holds this paper (ISO 32000-1, 12.2, table 150). */
@@ -59,6 +60,24 @@ const sizePt = (sheet: Sheet): [number, number] => {
   );
 };
 
+/** A form in the frame of the pages: mm, y down. Its box need only be large enough for any page. */
+const makeForm = (content: string, font: PdfObject, make: (data: object) => PdfObject): PdfObject => {
+  const form = make({ Type: 'XObject', Subtype: 'Form', BBox: [-5080, -5080, 10160, 10160], Resources: { Font: { F: font } } });
+  form.end(content);
+  return form;
+};
+
+/** Opens a page of the sheet's size with its boxes, font, bookmark and millimetre frame. */
+const openPage = (sheet: Sheet, { document, internals }: ReturnType<typeof newDocument>, font: PdfObject): void => {
+  const size = sizePt(sheet);
+  document.addPage({ size, margin: 0 });
+  internals.page.fonts['F'] = font;
+  Object.assign(internals.page.dictionary.data, { CropBox: [0, 0, ...size], TrimBox: [0, 0, ...size] });
+  if (sheet.bookmark !== undefined) internals.outline.addItem(cleanText(sheet.bookmark), { fit: true });
+  // pdfkit has put the origin at the top left with y down; this brings points to millimetres, at full precision.
+  document.addContent(`${pointsPerMm} 0 0 ${pointsPerMm} 0 0 cm`);
+};
+
 /**
  * Sheets as one PDF, made page by page as the sheets come. True page sizes, no print scaling, one-sided; the font embedded
  * with its words selectable; a bookmark where a sheet has one. Shapes within 0.05 µm, arcs as cubics. No dates, and an ID
@@ -66,26 +85,23 @@ const sizePt = (sheet: Sheet): [number, number] => {
  * side and numbers that are not finite.
  */
 export const writePdf = async (sheets: Iterable<Sheet> | AsyncIterable<Sheet>, meta: PdfMeta, font: Font): Promise<Uint8Array> => {
-  const { document, internals } = newDocument(meta);
+  const target = newDocument(meta);
+  const { document, internals } = target;
+  const make = (data: object): PdfObject => document.ref(data) as unknown as PdfObject;
   const chunks: Uint8Array[] = [];
   document.on('data', (chunk: Uint8Array) => chunks.push(chunk));
   const ended = new Promise<void>((resolve, reject) => { document.on('end', resolve); document.on('error', reject); });
-  const fontObject = document.ref({}) as unknown as PdfObject;
+  const fontObject = make({});
   const used: UsedGlyphs = new Map();
+  const repeats = keepRepeats((content) => makeForm(content, fontObject, make), (name, form) => { internals.page.xobjects[name] = form; });
   const digest = createHash('sha256').update(JSON.stringify(meta));
   for await (const sheet of sheets) {
-    const size = sizePt(sheet);
-    const content = pageContent(sheet.items, font, used);
-    document.addPage({ size, margin: 0 });
-    internals.page.fonts['F'] = fontObject;
-    internals.page.dictionary.data['CropBox'] = [0, 0, ...size];
-    internals.page.dictionary.data['TrimBox'] = [0, 0, ...size];
-    if (sheet.bookmark !== undefined) internals.outline.addItem(cleanText(sheet.bookmark), { fit: true });
-    // pdfkit has put the origin at the top left with y down; this brings points to millimetres, at full precision.
-    document.addContent(`${pointsPerMm} 0 0 ${pointsPerMm} 0 0 cm\n${content}`);
-    digest.update(`${size.join(' ')}\n${content}`);
+    openPage(sheet, target, fontObject);
+    const content = pageContent(sheet.items, { font, used, repeats });
+    document.addContent(content);
+    digest.update(`${sheet.width} ${sheet.height}\n${content}`);
   }
-  embedFont(font, used, fontObject, (data) => document.ref(data) as unknown as PdfObject);
+  embedFont(font, used, fontObject, make);
   internals._id = digest.digest().subarray(0, 16);
   document.end();
   await ended;
