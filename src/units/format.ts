@@ -1,15 +1,20 @@
-import { multiplyRatios, ratio, ratioFromNumber, roundRatio } from './ratio.js';
+import { multiplyRatios, ratio, ratioFromNumber, roundRatio, type Ratio } from './ratio.js';
 import { degrees, type Units } from './units.js';
 
 /*
- * Everything printed is rounded half away from zero, and a tie is judged on the shortest decimal that names the number:
- * 0.79375 to four places is 0.7938. So 1/32 in reads the same here as in charts that round up, and a length and its
- * mirror image get labels that differ in the sign alone.
+ * Everything printed is rounded half away from zero, and a tie is judged on the decimal to nine places: 0.79375 to four
+ * places is 0.7938, and so is what arithmetic leaves a hair beside it. So 1/32 in reads the same here as in charts that
+ * round up, and equal parts get equal labels, a length and its mirror image labels that differ in the sign alone.
  */
 
-/** Fixed number of decimals, rounded half away from zero, true minus sign, never "−0". Throws on NaN and infinities. */
+/** A number to nine places, exactly. Throws on NaN and infinities. */
+const settled = (value: number): Ratio => ratio(roundRatio(multiplyRatios(ratioFromNumber(value), ratio(billion))), billion);
+
+const billion = 1_000_000_000n;
+
+/** Fixed number of decimals (at most 9), rounded half away from zero, true minus sign, never "−0". Throws on NaN and infinities. */
 export function fixed(value: number, decimals: number): string {
-  const steps = roundRatio(multiplyRatios(ratioFromNumber(value), ratio(10n ** BigInt(decimals))));
+  const steps = roundRatio(multiplyRatios(settled(value), ratio(10n ** BigInt(decimals))));
   const digits = String(steps < 0n ? -steps : steps).padStart(decimals + 1, '0');
   const whole = digits.slice(0, digits.length - decimals);
   return `${steps < 0n ? '−' : ''}${whole}${decimals > 0 ? `.${digits.slice(-decimals)}` : ''}`;
@@ -26,7 +31,7 @@ export const millimetres = (mm: number): string => `${tenths(mm)} mm`;
 
 /** `1 3⁄8″`, `63⁄64″`, `56″`: nearest 1/64 in, reduced, with the fraction slash U+2044. At most 1/128 in (0.198 mm) off. */
 export function fractionInches(mm: number): string {
-  const steps = roundRatio(multiplyRatios(ratioFromNumber(mm), ratio(64n * 5n, 127n)));
+  const steps = roundRatio(multiplyRatios(settled(mm), ratio(64n * 5n, 127n)));
   const size = steps < 0n ? -steps : steps;
   const whole = size / 64n;
   let [top, bottom] = [size % 64n, 64n];

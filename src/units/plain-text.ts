@@ -1,6 +1,6 @@
 /** Signs that people and word processors write for the same thing, and the one that the readers of lengths and angles know. */
 const alike: readonly (readonly [RegExp, string])[] = [
-  [/[\u00bc-\u00be\u2150-\u215e]/g, ' $&'],
+  [/[\u00bc-\u00be\u2150-\u215f]/g, ' $&'],
   [/[\u2044\u2215]/g, '/'],
   [/[\u2032\u2019\u2018\u02b9]/g, "'"],
   [/[\u2033\u201d\u201c\u02ba]|''/g, '"'],

@@ -40,14 +40,21 @@ export function roundRatio({ num, den }: Ratio): bigint {
   return num < 0n ? -rounded : rounded;
 }
 
-/** The nearest double, to within its last digit: both halves are first cut to 2⁵³ where they are larger. */
+/** The nearest double, to within its last digit; below 1e-300 to within 1e-300. */
 export function toNumber({ num, den }: Ratio): number {
   const size = num < 0n ? -num : num;
-  const whole = size / den;
-  const limit = 1n << 53n;
-  const value = size < limit && den < limit ? Number(size) / Number(den) : Number(whole) + tail(size % den, den);
+  const value = size < exact && den < exact ? Number(size) / Number(den) : longDivision(size, den);
   return num < 0n ? -value : value;
 }
 
-/** A remainder over its denominator, scaled to 60 binary digits first. */
-const tail = (rest: bigint, den: bigint): number => Number((rest << 60n) / den) / 2 ** 60;
+/** Doubles hold every whole number below it. */
+const exact = 1n << 53n;
+
+/** Divides with 64 binary digits of the quotient kept, wherever its point lies. */
+function longDivision(size: bigint, den: bigint): number {
+  const shift = Math.max(0, 64 + bits(den) - bits(size));
+  const quotient = Number((size << BigInt(shift)) / den);
+  return shift > 1000 ? quotient / 2 ** 1000 / 2 ** Math.min(shift - 1000, 1000) : quotient / 2 ** shift;
+}
+
+const bits = (size: bigint): number => size.toString(16).length * 4;
