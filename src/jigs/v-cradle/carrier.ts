@@ -1,3 +1,4 @@
+import { carrierTurn, faceLength, heelToToe, toeShift } from '../../geometry/steep-cut.js';
 import type { Round } from '../../spec/spec.js';
 import type { Units } from '../../units/units.js';
 import { radians } from '../../units/units.js';
@@ -46,30 +47,21 @@ export interface CarrierRequest {
   readonly twist?: number | undefined;
 }
 
-/** Length of the cut face of a round of diameter `d`: d / sin α. Exact. */
-export const faceLength = (d: number, sharpAngle: number): number => d / Math.sin(sharpAngle);
-
-/** Heel to toe along the round: d / tan α. Exact. */
-export const heelToToe = (d: number, sharpAngle: number): number => d / Math.tan(sharpAngle);
-
-/** How far the toe moves along the round for a small error of angle: d·δ / sin²α, first order in δ. */
-export const toeShift = (d: number, sharpAngle: number, error: number): number => (d * error) / Math.sin(sharpAngle) ** 2;
-
 /** The carrier; `sawReading + sharpAngle` must be under 90°, else there is no turn left to give it. */
 export const carrierOf = (request: CarrierRequest, units: Units): Carrier => {
   const { round, sharpAngle, sawReading, twist } = request;
-  const d = round.diameter;
-  const turn = Math.PI / 2 - sharpAngle - sawReading;
-  const bladeToAxis = d / 2 / Math.sin(sharpAngle) + toeToFence;
+  const cut = { diameter: round.diameter, sharpAngle, sawReading };
+  const turn = carrierTurn(cut);
+  const bladeToAxis = faceLength(cut) / 2 + toeToFence;
   const endToBlade = (bladeToAxis * Math.cos(sawReading)) / Math.sin(turn);
   const axisOffBlade = bladeToAxis * Math.sin(sharpAngle);
   const width = request.width ?? roundUp(2 * (usualSeat * Math.sin(turn) + axisOffBlade), 'block', units);
   const length = request.length ?? roundUp(endToBlade + handsFromBlade / Math.sin(sharpAngle), 'block', units);
   return {
     round, sharpAngle, sawReading, turn, endCut: Math.PI / 2 - turn,
-    faceLength: faceLength(d, sharpAngle),
-    heelToToe: heelToToe(d, sharpAngle),
-    toeShift: toeShift(d, sharpAngle, radians(toeShiftError)),
+    faceLength: faceLength(cut),
+    heelToToe: heelToToe(cut),
+    toeShift: toeShift(cut, radians(toeShiftError)),
     length, width, bladeToAxis, endToBlade,
     seat: (width / 2 - axisOffBlade) / Math.sin(turn),
     handDistance: (length - endToBlade) * Math.sin(sharpAngle),

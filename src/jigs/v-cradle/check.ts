@@ -7,6 +7,6 @@ import { checkSaw } from './check-saw.js';
 import type { VCradleSolution } from './solve.js';
 
 /** All findings of a V-cradle; a `stop` is geometry or hands, a `warn` shop practice or the shop's own reach. */
-export const checkVCradle = (s: VCradleSolution, { name, units, shop }: Context): readonly Finding[] => [
+export const check = (s: VCradleSolution, { name, units, shop }: Context): readonly Finding[] => [
   ...checkRounds(s, units), ...checkBlock(s, units), ...checkSaw(s, shop, units), ...checkCarrier(s, shop, units),
 ].map((found) => ({ jig: name, ...found }));

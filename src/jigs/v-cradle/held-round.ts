@@ -1,3 +1,4 @@
+import { apexDepth, gapOverFlat, grooveWidth, proudOf, veeContact, type VeeContact } from '../../geometry/vee.js';
 import type { Round } from '../../spec/spec.js';
 
 /** The V as cut: half its included angle, flat, depth from the block's top down to the virtual apex. mm, radians. */
@@ -15,14 +16,9 @@ export interface Groove {
 }
 
 /** A round lying in the groove. mm; heights from the virtual apex. Exact. */
-export interface HeldRound {
+export interface HeldRound extends VeeContact {
   readonly round: Round;
   readonly radius: number;
-  readonly axisHeight: number;
-  readonly contactHeight: number;
-  readonly contactHalfWidth: number;
-  /** Along the flank, from the virtual apex to the contact. */
-  readonly flankLength: number;
   /** How far its top stands above the block's top; negative where it lies below. */
   readonly proud: number;
   /** Air between the round and the flat; not positive where it rides on the flat. */
@@ -31,28 +27,13 @@ export interface HeldRound {
 
 /** The groove from the angle, flat and depth of cut. Exact. */
 export const grooveOf = (halfAngle: number, flat: number, depth: number): Groove => {
-  const flatHeight = flat / (2 * Math.tan(halfAngle));
-  return { halfAngle, flat, depth, flatHeight, apexDepth: depth + flatHeight, width: 2 * depth * Math.tan(halfAngle) + flat };
+  const vee = { includedAngle: 2 * halfAngle, depth, flat };
+  return { halfAngle, flat, depth, flatHeight: apexDepth(vee) - depth, apexDepth: apexDepth(vee), width: grooveWidth(vee) };
 };
 
-/** Height of the contacts of a round of `radius` above the virtual apex: r·cos²h / sin h. Exact. */
-export const contactHeightOf = (radius: number, halfAngle: number): number =>
-  (radius * Math.cos(halfAngle) ** 2) / Math.sin(halfAngle);
-
-/**
- * A round in the groove, taken as touching both flanks: axis r / sin h above the virtual apex, contacts r·cos h either side
- * of the middle. Whether it does touch them is for the checks.
- */
-export const heldRound = (round: Round, groove: Groove): HeldRound => {
+/** A round in the groove, taken as touching both flanks; whether it does is for the checks. */
+export const heldRound = (round: Round, { halfAngle, depth, flat }: Groove): HeldRound => {
   const radius = round.diameter / 2;
-  const { halfAngle } = groove;
-  const axisHeight = radius / Math.sin(halfAngle);
-  return {
-    round, radius, axisHeight,
-    contactHeight: contactHeightOf(radius, halfAngle),
-    contactHalfWidth: radius * Math.cos(halfAngle),
-    flankLength: radius / Math.tan(halfAngle),
-    proud: axisHeight + radius - groove.apexDepth,
-    gap: axisHeight - radius - groove.flatHeight,
-  };
+  const vee = { includedAngle: 2 * halfAngle, depth, flat };
+  return { round, radius, ...veeContact(vee.includedAngle, radius), proud: proudOf(vee, radius), gap: gapOverFlat(vee, radius) };
 };

@@ -18,10 +18,10 @@ const carrier = (f: FieldReader) => z.strictObject({
 }).meta({ description: 'Carrier for a cut steeper than the saw goes' });
 
 /** What may be written for a V-cradle. Lengths come out in mm, angles in radians; what is left out is solved for. */
-export const vCradleSchema = (f: FieldReader) => z.strictObject({
+export const schema = (f: FieldReader) => z.strictObject({
   holds: z.array(f.round({ about: 'A round that it holds' })).min(1, 'a cradle holds at least one round')
     .refine((rounds) => new Set(rounds.map((r) => r.name)).size === rounds.length, 'a round is named twice').meta({ description: 'Every round that it holds' }),
-  includedAngle: f.angle({ about: 'Angle between the two flanks of the groove', min: radians(40), max: radians(150) }).default(Math.PI / 2),
+  includedAngle: f.angle({ about: 'Angle between the two flanks of the groove', min: radians(20), max: radians(160) }).default(Math.PI / 2),
   depth: f.length({
     about: 'Depth of the groove: how deep the saw cuts, from the block’s top to the flat (to the point of a sharp V); left out: what is sound for the thickest round',
     min: 0.5, max: 500,
@@ -33,4 +33,4 @@ export const vCradleSchema = (f: FieldReader) => z.strictObject({
 });
 
 /** The fields of a V-cradle as read: mm, radians, rounds looked up. */
-export type VCradleFields = z.infer<ReturnType<typeof vCradleSchema>>;
+export type VCradleFields = z.infer<ReturnType<typeof schema>>;

@@ -1,10 +1,11 @@
 import type { Finding } from '../../errors/finding.js';
+import { veeContact } from '../../geometry/vee.js';
 import type { Round } from '../../spec/spec.js';
 import { lengthLabel, angleLabel } from '../../units/format.js';
 import { degrees } from '../../units/units.js';
 import type { Context, Outcome } from '../jig.js';
 import { type Carrier, carrierOf } from './carrier.js';
-import { type Groove, grooveOf, type HeldRound, heldRound, contactHeightOf } from './held-round.js';
+import { type Groove, grooveOf, type HeldRound, heldRound } from './held-round.js';
 import { bearingDiameters, leastBearing, soundPart, usualFloor, usualKerf, usualWall } from './limits.js';
 import { roundUp } from './round-up.js';
 import { type Sawing, sawingOf } from './sawing.js';
@@ -41,7 +42,7 @@ const byThickness = (rounds: readonly Round[]): Round[] => [...rounds].sort((a, 
 
 /** The depth of cut at which the thickest round touches no higher than is sound; not positive where the flat forbids it. */
 const soundDepth = (thickest: Round, halfAngle: number, flat: number): number =>
-  contactHeightOf(thickest.diameter / 2, halfAngle) / soundPart - flat / (2 * Math.tan(halfAngle));
+  veeContact(2 * halfAngle, thickest.diameter / 2).contactHeight / soundPart - flat / (2 * Math.tan(halfAngle));
 
 const solveBlock = (fields: VCradleFields, groove: Groove, thickest: Round, context: Context): Block => {
   const stop = fields.stop ?? 0;
@@ -87,7 +88,7 @@ const solveCarrier = (fields: VCradleFields, thickest: Round, context: Context):
  * Solves groove, block, rounds, saw settings and carrier in closed form. Refuses only what has no numbers: a flat that leaves no
  * flank, a saw reading that leaves no turn, a carrier for a round that is not held. All else is for the checks.
  */
-export const solveVCradle = (fields: VCradleFields, context: Context): Outcome<VCradleSolution> => {
+export const solve = (fields: VCradleFields, context: Context): Outcome<VCradleSolution> => {
   const rounds = byThickness(fields.holds);
   const thickest = rounds[0]!;
   const halfAngle = fields.includedAngle / 2;

@@ -21,7 +21,7 @@ const carrierValues = (c: Carrier): Value => ({
  * What `check --json` prints: mm and degrees. `grooveDepth` is the depth of cut, from the block's top to the flat;
  * `apexDepth` goes on to the virtual apex, from which axis and contact heights are measured.
  */
-export const vCradleValues = (s: VCradleSolution): Values => {
+export const values = (s: VCradleSolution): Values => {
   const byRound = (figure: (h: HeldRound) => number): Value =>
     Object.fromEntries(s.held.map((h) => [h.round.name, figure(h)]));
   return {
