@@ -39,8 +39,8 @@ export const sagitta = (radius: number, bit: number): number => {
 export const runOnFlat = ({ bit, angle }: Bore): number => markShift(bit, angle);
 
 /**
- * The same on a round, along the bit, mm: the whole height of the opening's edge, to 1e-9 mm. The sum of `runOnFlat` and
- * `sagitta` is only near it: above it at most angles, below it by sagitta·(1/sin θ − 1) where neither end of the edge is highest.
+ * The same on a round, along the bit, mm: the whole height of the opening's edge, to 1e-9 mm. The shop's sum of `runOnFlat`
+ * and `sagitta` is a safe bound above it, equal to it at 90° only.
  */
 export const runOnRound = ({ bit, angle }: Bore, radius: number, offset = 0): number => {
   const { least, greatest } = saddleHeights({ main: radius, branch: bit / 2, angle, offset });

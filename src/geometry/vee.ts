@@ -63,11 +63,11 @@ export const greatestRadiusIn = (vee: Vee): number => {
   return (apexDepth(vee) * Math.sin(vee.includedAngle / 2)) / (cos * cos);
 };
 
-/** Radius of the smallest round that touches both flanks and not the flat, mm; zero for a sharp V. Exact. */
-export const leastRadiusIn = (vee: Vee): number => {
-  requireAngle(vee.includedAngle);
-  const [sin, cos] = [Math.sin(vee.includedAngle / 2), Math.cos(vee.includedAngle / 2)];
-  const low = vee.flat / 2 / (sin / cos);
-  // It rests on the flat while r ÷ sin h − r is below the apex's depth under the flat; it touches there while r·cos h is below half the flat.
-  return Math.max((low * sin) / (1 - sin), vee.flat / 2 / cos);
+/**
+ * Radius of the smallest round that touches both flanks and not the flat, mm; zero for a sharp V. Exact: w/2·cos h ÷ (1 − sin h),
+ * beyond which its touching points stand on the flanks too (r·cos h > w/2).
+ */
+export const leastRadiusIn = ({ includedAngle, flat }: Vee): number => {
+  requireAngle(includedAngle);
+  return ((flat / 2) * Math.cos(includedAngle / 2)) / (1 - Math.sin(includedAngle / 2));
 };

@@ -1,0 +1,39 @@
+import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
+import { GeometryError } from '../errors/geometry-error.js';
+import { flattenPath } from './flatten-path.js';
+import { minimumRadius } from './minimum-radius.js';
+import { pathArea } from './path-area.js';
+import type { Path } from './path.js';
+import { reversePath } from './reverse-path.js';
+import { polyline } from './shapes.js';
+
+/** Chords of the outline and of the arcs about its corners keep within these, mm: together well within 10 µm. */
+const CHORD = 0.002;
+const CORNER = 0.002;
+/** Decimals that clipper keeps of a millimetre. */
+const DECIMALS = 5;
+
+/** Refuses a bend of the outline tighter than the move: no round tool of that radius follows it. A sharp corner is no bend, it is cut off. */
+const requireRoom = (path: Path, by: number): void => {
+  const radii = minimumRadius(path);
+  const inward = by < 0 ? radii.clockwise : radii.anticlockwise;
+  if (inward > 0 && inward < Math.abs(by)) {
+    throw new GeometryError('A bend of the outline is tighter than the offset.', { radius: inward, offset: Math.abs(by) });
+  }
+};
+
+/** The parallel of a free-form closed outline as straight runs within 10 µm of the true one; see `offsetPath`. */
+export const offsetFreeForm = (path: Path, by: number): Path => {
+  if (!path.closed) throw new GeometryError('Only a closed outline can be offset.', { offset: by });
+  const area = pathArea(path);
+  const clockwise = area > 0 ? path : reversePath(path);
+  requireRoom(clockwise, by);
+  const corners = flattenPath(clockwise, CHORD).map(({ x, y }) => ({ x, y }));
+  const moved = inflatePathsD([corners], by, JoinType.Round, EndType.Polygon, 2, DECIMALS, CORNER);
+  const [only] = moved;
+  if (only === undefined || moved.length > 1) {
+    throw new GeometryError('The offset outline closes up on itself.', { offset: by, parts: moved.length });
+  }
+  const outline = polyline(only.map(({ x, y }) => ({ x, y })), true);
+  return pathArea(outline) > 0 === area > 0 ? outline : reversePath(outline);
+};
