@@ -30,7 +30,7 @@ function keyMistakes(map: YAMLMap, path: Path, source: SourceText): readonly Mis
   const seen = new Set<string>();
   return map.items.flatMap(({ key }): readonly Mistake[] => {
     const name = keyOf(key);
-    const where = { path: formatPath(isScalar(key) ? [...path, name] : path), ...at(key as Node, source) };
+    const where = { path: formatPath(isScalar(key) && key.value !== null ? [...path, name] : path), ...at(key as Node, source) };
     if (!isScalar(key) || key.value === null) return [{ code: 'not-a-key', ...where, message: 'holds a key that is not a plain name', allowed: 'name: value' }];
     // Plain data in JavaScript cannot carry this key without harm.
     if (name === '__proto__') return [{ code: 'not-a-key', ...where, message: 'is a name kept back', got: quote(name), allowed: 'any other name' }];

@@ -22,11 +22,11 @@ export const customIssue = ({ message, ...params }: FieldIssue, input: unknown) 
   params: { mistake: params },
 });
 
-const words: Readonly<Record<string, string>> = { string: 'text', number: 'a number', boolean: 'true or false' };
+const words: Readonly<Record<string, string>> = { string: 'text', number: 'a number' };
 
-/** What a value is, in a maker's words: `text`, `a list`, `nothing`. */
+/** What a value is, in a maker's words: `text`, `a list`, `true`, `nothing`. */
 export function sortOf(value: unknown): string {
   if (value === undefined || value === null) return 'nothing';
   if (Array.isArray(value)) return 'a list';
-  return words[typeof value] ?? 'a mapping';
+  return typeof value === 'boolean' ? String(value) : (words[typeof value] ?? 'a mapping');
 }

@@ -32,7 +32,8 @@ function outOfReach(input: string | number, mm: number, { min, max }: { readonly
     message: `is ${mm < 0 && min >= 0 ? 'negative' : `too ${short ? 'short' : 'long'}`}: ${short ? 'at least' : 'at most'} ${limit}`,
     got: `${shown(input)}, which is ${lengthFigure(mm, units)}`,
     allowed: `${lengthFigure(min, units)} to ${lengthFigure(max, units)}`,
-    nearest: limit,
+    // In millimetres, exact: a limit rounded to a fraction of an inch could lie outside itself.
+    nearest: `${Number((short ? min : max).toFixed(6))} mm`,
   };
 }
 

@@ -2,7 +2,7 @@ import { isAlias, isMap, isScalar, isSeq, type Document, type Node, type Pair } 
 import { keyOf } from './check-nodes.js';
 import type { Path } from './path.js';
 
-/** Offset of the value at a path; of the nearest thing above it that is there, where it is not. Aliases are followed. */
+/** Offset of the value at a path; of the nearest thing above it that is there, where it is not. Aliases are followed; of a key given twice, the last counts, as in plain data. */
 export function locateValue(document: Document, path: Path): number {
   let node: unknown = document.contents;
   let offset = startOf(node) ?? 0;
@@ -29,7 +29,7 @@ const nodeAt = (document: Document, path: Path): unknown =>
 
 function stepInto(document: Document, from: unknown, step: string | number): { readonly key?: unknown; readonly value: unknown } | undefined {
   const node = isAlias(from) ? from.resolve(document) : from;
-  if (isMap(node)) return node.items.find((pair: Pair) => keyOf(pair.key) === String(step));
+  if (isMap(node)) return node.items.findLast((pair: Pair) => keyOf(pair.key) === String(step));
   if (isSeq(node) && typeof step === 'number' && step < node.items.length) return { value: node.items[step] };
   return undefined;
 }

@@ -36,7 +36,9 @@ function fromIssue(issue: Issue, yaml: YamlFile, reading: Reading): readonly Mis
   if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey(key, path, yaml, reading.keysAt(below)));
   if (issue.code === 'invalid_union') {
     const branch = likeliest(issue.errors);
-    if (branch) return branch.flatMap((inner) => fromIssue({ ...inner, path: [...below, ...inner.path] } as Issue, yaml, reading));
+    const inner = branch?.map((one) => ({ ...one, path: [...below, ...one.path] }) as Issue) ?? [];
+    const mistakes = inner.flatMap((one) => fromIssue(one, yaml, reading));
+    return inner.length === 1 && inner[0]?.path.length === below.length ? mistakes.map((mistake) => withOthers(mistake, issue.errors)) : mistakes;
   }
   const params = paramsOf(issue, valueAt(yaml.data, path));
   return params.follows ? [] : [mistakeAt(params, path, yaml)];
@@ -71,6 +73,13 @@ function likeliest(branches: readonly (readonly Issue[])[]): readonly Issue[] | 
     .sort((a, b) => told(a) - told(b) || depth(b) - depth(a) || a.length - b.length || blind(a) - blind(b))[0];
 }
 
+/** What would do in the other branches of a union too, where the value is of the wrong sort for all. */
+function withOthers(mistake: Mistake, branches: readonly (readonly Issue[])[]): Mistake {
+  if (mistake.code === 'unknown-key' || mistake.allowed === undefined) return mistake;
+  const others = branches.flatMap(([one, ...more]) => (one && more.length === 0 && one.path.length === 0 ? (carriedBy(one)?.allowed ?? wantedBy(one) ?? []) : []));
+  return { ...mistake, allowed: [...new Set([mistake.allowed, ...others])].join(', or ') };
+}
+
 const carriedBy = (issue: Issue): IssueParams | undefined =>
   issue.code === 'custom' ? (issue.params?.['mistake'] as IssueParams | undefined) : undefined;
 
@@ -82,8 +91,14 @@ function paramsOf(issue: Issue, input: unknown): FieldIssue {
   const wanted = wantedBy(issue);
   if (input === undefined) return { code: 'missing-key', message: 'is missing', ...(wanted ? { allowed: wanted } : {}) };
   if (input === null) return { code: 'empty-value', message: 'is empty', got: 'nothing', ...(wanted ? { allowed: wanted } : {}) };
+  if (issue.code === 'too_small' && issue.origin === 'array') return listLength(`has fewer than ${issue.minimum}`, `at least ${issue.minimum}`, input);
+  if (issue.code === 'too_big' && issue.origin === 'array') return listLength(`has more than ${issue.maximum}`, `at most ${issue.maximum}`, input);
   return { code: codes[issue.code] ?? 'not-allowed', message: wanted ? `is ${sortOf(input)}, not ${wanted}` : lowered(issue.message), got: shown(input), ...(wanted ? { allowed: wanted } : {}) };
 }
+
+const listLength = (message: string, allowed: string, input: unknown): FieldIssue => ({
+  code: 'list-length', message: Array.isArray(input) && input.length === 0 ? 'is an empty list' : `${message} entries`, allowed: `a list of ${allowed}`,
+});
 
 const codes: Readonly<Record<string, string>> = {
   invalid_type: 'wrong-sort', invalid_value: 'unknown-choice', too_small: 'too-small', too_big: 'too-large',
@@ -92,8 +107,6 @@ const codes: Readonly<Record<string, string>> = {
 const sorts: Readonly<Record<string, string>> = { object: 'a mapping', record: 'a mapping', array: 'a list', tuple: 'a list', string: 'text', number: 'a number', boolean: 'true or false', int: 'a whole number' };
 
 function wantedBy(issue: Issue): string | undefined {
-  if (issue.code === 'too_small' && issue.origin === 'array') return `a list of at least ${issue.minimum}`;
-  if (issue.code === 'too_big' && issue.origin === 'array') return `a list of at most ${issue.maximum}`;
   if (issue.code === 'invalid_type') return sorts[issue.expected] ?? issue.expected;
   if (issue.code === 'invalid_value') return `one of ${issue.values.map(String).join(', ')}`;
   return undefined;

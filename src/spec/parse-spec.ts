@@ -35,7 +35,7 @@ export function parseSpec({ text, file, kinds, readFile }: SpecSource): Spec {
   const shop = typeof yaml.data['shop'] === 'string' ? readShop(yaml.data['shop'], yaml, readFile) : undefined;
   const name = specName(file, piece?.title);
   const all: readonly Mistake[] = [
-    ...inOrder([...mistakes, ...jigMistakes, ...seamMistakes(yaml, jigs, jigMistakes), ...(name === undefined ? [noName(yaml)] : [])]),
+    ...inOrder([...yaml.duplicates, ...mistakes, ...jigMistakes, ...seamMistakes(yaml, jigs, jigMistakes), ...(name === undefined ? [noName(yaml)] : [])]),
     ...(shop && 'mistakes' in shop ? shop.mistakes : []),
   ];
   if (all.length > 0 || !piece || name === undefined || (shop && 'mistakes' in shop)) throw new UserError(file, all);

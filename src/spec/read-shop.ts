@@ -37,6 +37,7 @@ function parseShop(file: string, text: string): { readonly shop: Shop } | { read
   if ('mistakes' in yaml) return yaml;
   const schema = shopFileSchema(makeFieldReader(yaml.data['units'] === 'inch' ? 'inch' : 'mm', {}));
   const read = schema.safeParse(yaml.data, { jitless: true });
-  if (read.success) return { shop: read.data };
-  return { mistakes: mistakesFromIssues(read.error.issues, yaml, { at: [], keysAt: (path) => schemaKeys(schema, path) }) };
+  if (read.success && yaml.duplicates.length === 0) return { shop: read.data };
+  const issues = read.error?.issues ?? [];
+  return { mistakes: [...yaml.duplicates, ...mistakesFromIssues(issues, yaml, { at: [], keysAt: (path) => schemaKeys(schema, path) })] };
 }

@@ -9,6 +9,8 @@ export interface YamlFile {
   readonly source: SourceText;
   readonly document: Document;
   readonly data: Readonly<Record<string, unknown>>;
+  /** Keys given twice: the rest can be read all the same, so that all mistakes are told together. */
+  readonly duplicates: readonly Mistake[];
 }
 
 /** No spec of a piece of furniture comes near it. */
@@ -59,7 +61,7 @@ function readDocument(source: SourceText): YamlFile | { readonly mistakes: reado
   if (documents.length > 1) return { mistakes: [severalDocuments(source, documents[1])] };
   if (!isMap(document.contents)) return { mistakes: [notAMapping(source, document)] };
   const mistakes = checkNodes(document, source);
-  return mistakes.length > 0 ? { mistakes } : toData(source, document);
+  return mistakes.some(({ code }) => code !== 'duplicate-key') ? { mistakes } : toData(source, document, mistakes);
 }
 
 /** yaml's own words, in our lower case, without its advice to its callers. */
@@ -76,9 +78,9 @@ function notAMapping(source: SourceText, document: Document): Mistake {
   return { code: document.contents === null ? 'empty-file' : 'not-a-mapping', path: '', ...at, message, allowed: 'a mapping with title, rounds and jigs' };
 }
 
-function toData(source: SourceText, document: Document): YamlFile | { readonly mistakes: readonly Mistake[] } {
+function toData(source: SourceText, document: Document, duplicates: readonly Mistake[]): YamlFile | { readonly mistakes: readonly Mistake[] } {
   try {
-    return { source, document, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
+    return { source, document, duplicates, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;
     const at = placeAt(source, Math.max(0, source.text.search(/(?<=[\s[{,:-])\*/)));
