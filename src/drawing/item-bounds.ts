@@ -5,13 +5,14 @@ import type { Item, Lettering } from './drawing.js';
 import type { Font } from './font.js';
 import { lineStyles } from './line-types.js';
 
-/** How far descenders and accents reach below the base line and above it, in heights of a capital. */
-const below = 0.32;
-const above = 1.15;
+/** How far the font's signs reach above the base line and below it, in heights of a capital; marked letters (Ắ, ķ) further. */
+const plain = { above: 1.15, below: 0.32 };
+const marked = { above: 1.62, below: 0.37 };
 
 /** The four corners of a line of lettering as set, mm, in order round it. */
 export const letteringCorners = (item: Lettering, font: Font) => {
   const width = font.width(item.text, item.height);
+  const { above, below } = /\p{M}/u.test(item.text.normalize('NFD')) ? marked : plain;
   const left = { start: 0, middle: -width / 2, end: -width }[item.anchor];
   const map = after(rotation(item.turn), translation(item.at.x, item.at.y));
   return [[left, -above], [left + width, -above], [left + width, below], [left, below]]
