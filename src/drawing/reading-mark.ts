@@ -5,10 +5,10 @@ import type { Font } from './font.js';
 import { letter, shape } from './items.js';
 
 /** Size of the reading mark, mm. */
-export const readingMarkSize = { width: 27, height: 10 } as const;
+export const readingMarkSize = { width: 30, height: 10 } as const;
 
 const words = 'THIS FACE';
-const note = ['flag flies right,', 'words read: not mirrored'] as const;
+const note = ['flag flies right,', 'words read: no mirror'] as const;
 
 /**
  * A mark that reads rightly only when the sheet is neither mirrored nor face down: a flag that flies to the right of its
