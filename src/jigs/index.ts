@@ -1,7 +1,7 @@
-import type { JigKind } from './jig.js';
+import { registered, type AnyJigKind } from './jig.js';
 import { saddleCope } from './saddle-cope/index.js';
 
-/** Every kind of jig by name: a new kind is one folder and one line here. */
-export const jigKinds = {
-  'saddle-cope': saddleCope,
-} as const satisfies Record<string, JigKind<never, never>>;
+/** Every kind of jig by the name that a spec gives it: a new kind is one folder and one line here. */
+export const kinds: Readonly<Record<string, AnyJigKind>> = Object.fromEntries([
+  registered(saddleCope),
+].map((kind) => [kind.kind, kind]));

@@ -43,3 +43,15 @@ export interface JigKind<F, S> {
   readonly values: (solution: S) => Values;
   readonly draw: (solution: S, context: Context, font: Font, findings: readonly Finding[]) => JigDrawing;
 }
+
+/** A kind in the register, where its own types no longer show. */
+export type AnyJigKind = JigKind<unknown, unknown>;
+
+/** A finding before the jig puts its name to it. */
+export type Report = Omit<Finding, 'jig'>;
+
+/**
+ * A kind with its own types forgotten. Sound as long as `solve` only gets what the same kind's `schema` yields, and the
+ * rest only what its `solve` yields; the one place that calls them, compile, keeps to that.
+ */
+export const registered = <F, S>(kind: JigKind<F, S>): AnyJigKind => kind as unknown as AnyJigKind;

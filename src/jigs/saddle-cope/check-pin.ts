@@ -1,10 +1,8 @@
-import type { Finding } from '../../errors/finding.js';
 import { lengthLabel } from '../../units/format.js';
-import type { Context } from '../jig.js';
+import type { Context, Report } from '../jig.js';
 import { holeExtra, type Pin } from './pin.js';
 import type { SaddleEnd } from './solve.js';
 
-type Report = Omit<Finding, 'jig'>;
 type Label = (mm: number) => string;
 
 /** Common practice: at least this much wood beyond the end of the hole; beside it, and below that very thin; mm. */
@@ -53,13 +51,12 @@ const wallFinding = (pin: Pin, where: string, label: Label): readonly Report[] =
   }];
 };
 
+/** A pin thinner than its branch never breaks out sideways: the branch itself lies within the main. */
 const skinFinding = (pin: Pin, where: string, label: Label): readonly Report[] => {
   if (pin.skin >= skinLimit) return [];
   return [{
-    code: pin.skin <= 0 ? 'pin-breaks-side' : 'pin-skin-thin', severity: 'warn', measured: pin.skin, limit: skinLimit,
-    message: pin.skin <= 0
-      ? `The hole for the pin${where} breaks out of the side of the main.`
-      : `Beside the hole for the pin${where} ${label(pin.skin)} of the main is left.`,
+    code: 'pin-skin-thin', severity: 'warn', measured: pin.skin, limit: skinLimit,
+    message: `Beside the hole for the pin${where} ${label(pin.skin)} of the main is left.`,
     remedy: 'A thinner pin, a smaller offset, or a thicker main.',
   }];
 };

@@ -1,7 +1,7 @@
 import type { Finding } from '../../errors/finding.js';
 import { angleLabel, lengthLabel } from '../../units/format.js';
 import { degrees } from '../../units/units.js';
-import type { Context } from '../jig.js';
+import type { Context, Report } from '../jig.js';
 import { checkPin } from './check-pin.js';
 import type { SaddleCopeSolution, SaddleEnd } from './solve.js';
 import { layOutStrip, tabWidth } from './strip-layout.js';
@@ -9,8 +9,6 @@ import { layOutStrip, tabWidth } from './strip-layout.js';
 /** Common practice: thin wings above 0.85 of the main's radius, a knife edge above 0.95. */
 const thin = 0.85;
 const knife = 0.95;
-
-type Report = Omit<Finding, 'jig'>;
 
 const wingFindings = (end: SaddleEnd, where: string, label: (mm: number) => string): readonly Report[] => {
   const { main, branch, offset } = end.joint;
