@@ -1,0 +1,38 @@
+import type { Drawing } from '../../drawing/drawing.js';
+import { dimension } from '../../drawing/dimension.js';
+import { holeCross } from '../../drawing/hole-cross.js';
+import { letter, shape } from '../../drawing/items.js';
+import { point } from '../../geometry/point.js';
+import { circle, line, rectangle } from '../../geometry/shapes.js';
+import { lengthLabel } from '../../units/format.js';
+import { identity, lettersIn, titled, type Page } from './words.js';
+import { offsetOf } from './work.js';
+
+/** The block's top, true size, seen from above, acute end to the right: where the bore starts. Parts `top`, `bore`, `centre-line`. */
+export const drawTop = (page: Page): Drawing => {
+  const { s, name, units, font } = page;
+  const { block, drill, work } = s;
+  const { length, width } = block;
+  // Right of the round's axis, seen from the acute end, lies at the top of the paper.
+  const centre = point(length / 2, width / 2 - offsetOf(work));
+  const clear = drill / 2 + 2.5;
+  const say = (mm: number): string => lengthLabel(mm, units);
+  const rows = centre.y >= width / 2 ? { top: 1.2, height: centre.y - 2.4 } : { top: centre.y + 1.2, height: width - centre.y - 2.4 };
+  return {
+    name: 'top', title: 'Top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
+    items: [
+      shape('cut', rectangle(0, 0, length, width), 'top'),
+      shape('drill', circle(centre, drill / 2), 'bore'),
+      shape('centre', line(point(0, centre.y), point(centre.x - clear, centre.y)), 'centre-line'),
+      shape('centre', line(point(centre.x + clear, centre.y), point(length, centre.y)), 'centre-line'),
+      shape('centre', line(point(centre.x, 0), point(centre.x, centre.y - clear)), 'centre-line'),
+      shape('centre', line(point(centre.x, centre.y + clear), point(centre.x, width)), 'centre-line'),
+      ...holeCross(centre),
+      ...lettersIn(point(1.5, rows.top), { width: length / 2 - drill / 2 - 3, height: rows.height }, [['TOP'], ...identity(page)], { font }),
+      letter(point(length + 2, centre.y + 1.25), 'acute end', {}),
+      ...dimension({ from: point(centre.x, width), to: point(length, width), offset: -7, label: say(length / 2) }, font),
+      ...dimension({ from: point(0, width), to: point(0, centre.y), offset: 7, label: say(width - centre.y) }, font),
+      ...titled(point(0, width + 16), `${name}: top of the block`, ['Centre-punch the open cross; bore square from this face.']),
+    ],
+  };
+};

@@ -1,0 +1,106 @@
+import { pointLeadsLimit } from '../../geometry/bore.js';
+import type { NumberRow, SetUp } from '../../drawing/drawing.js';
+import type { Finding } from '../../errors/finding.js';
+import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
+import { drillingPicture } from './picture.js';
+import { angleRows, manual } from './set-up-block.js';
+import type { Page } from './words.js';
+
+const tiltRows = ({ s }: Page): readonly NumberRow[] => s.tilts === undefined ? [] : [
+  { label: 'Rake and splay, each seen square to its plane', value: `${angleLabel(s.tilts.rake)}, ${angleLabel(s.tilts.splay)}` },
+  { label: 'Resultant, off square', value: angleLabel(s.tilts.resultant) },
+  { label: 'Sight line on the face, from the plane of the rake towards the splay', value: angleLabel(s.tilts.sightLine) },
+  { label: 'Not the splay: a second tilt riding on the first would be set to', value: angleLabel(s.tilts.secondTilt) },
+];
+
+const workRows = ({ s, units }: Page): readonly NumberRow[] => {
+  const say = (mm: number): string => lengthLabel(mm, units);
+  const { work, hole, pairing } = s;
+  const round = work.kind === 'flat' ? [] : [
+    { label: 'Work, measured', value: `${work.round.name}, Ø ${say(2 * work.radius)}` },
+    { label: 'Offset of the bit from the round’s axis', value: work.offset === 0 ? 'none' : `${say(Math.abs(work.offset))} to the ${work.offset > 0 ? 'right' : 'left'}, seen from the acute side` },
+  ];
+  return [
+    ...(pairing === undefined ? [] : [{ label: 'Meets the pin of', value: `${pairing.jig}${pairing.end === 'far' ? ', far end' : ''} in ${pairing.branch}` }]),
+    ...round,
+    ...(work.kind === 'flat' && work.thickness !== undefined ? [{ label: 'Thickness of the work', value: say(work.thickness) }] : []),
+    { label: hole.through ? 'Length of the hole along the bit, on its axis' : 'Depth along the bit, from where its axis enters', value: say(hole.depth) },
+    { label: 'Opening along the work', value: say(hole.openingLength) },
+    { label: work.kind === 'flat' && work.thickness === undefined ? 'The axis’ end from the mark, along the work' : 'The axis’ marks on the two faces apart, along the work', value: say(hole.markShift) },
+    ...(hole.farWall === undefined ? [] : [{ label: 'Left beyond the hole, point counted', value: say(hole.farWall) }]),
+    ...(hole.skin === undefined ? [] : [{ label: 'Left beside the hole', value: say(hole.skin) }]),
+  ];
+};
+
+/** What the bit must be long enough for, in the order added up. */
+const budgetTable = ({ s, units }: Page) => {
+  const say = (mm: number): string => lengthLabel(mm, units);
+  const { budget, bit } = s;
+  let sum = 0;
+  const row = (label: string, length: number): readonly string[] => {
+    sum += length;
+    return [label, say(length), say(sum)];
+  };
+  return {
+    heading: 'Length of the bit, in the order added up',
+    columns: ['What', 'Length', 'Sum'],
+    rows: [
+      row('bore in the block, on its axis', budget.bore),
+      row('standoff: sole to work, along the bit', budget.standoff),
+      row('run until the bit is buried all round', budget.run),
+      row(s.hole.through ? 'hole, right through' : 'depth of the hole', budget.depth),
+      row(`point beyond the lips${bit.known === 'assumed' ? ' (assumed: measure yours)' : ''}`, budget.point),
+      ['needed, jaws to tip', '', say(budget.needed)],
+      ...(bit.usableLength === undefined ? [] : [['your bit, jaws to lips', '', say(bit.usableLength)]]),
+    ],
+  };
+};
+
+const numbers = (page: Page): readonly NumberRow[] => {
+  const { s, units } = page;
+  const { budget, block, bit, drill } = s;
+  const say = (mm: number): string => lengthLabel(mm, units);
+  return [
+    { label: 'Bit', value: `Ø ${say(drill)}` },
+    ...angleRows(s, s.work.kind === 'flat' ? 'Bit to the face of the work' : 'Bit to the axis of the round', page),
+    ...tiltRows(page), ...workRows(page),
+    { label: 'Stop: tip stands out of the sole, on the bore’s axis', value: say(budget.tipStop) },
+    { label: 'Stop: tip to the collar or tape at the block’s top', value: say(block.boreLength + budget.tipStop) },
+    { label: `The point (${millimetres(bit.point)}) leads only while off square is below`, value: angleLabel(pointLeadsLimit(drill, bit.point)) },
+  ];
+};
+
+const marking = ({ s }: Page): readonly string[] => {
+  const { work, tilts, pairing } = s;
+  if (work.kind === 'flat') return [
+    tilts === undefined ? 'Mark the hole’s centre on the face, and through it the line along which the bit leans.'
+      : `Mark the hole’s centre on the face, and through it the sight line, ${angleLabel(tilts.sightLine)} from the plane of the rake towards the splay. Along that line one tilt of ${angleLabel(tilts.resultant)} does the work of both.`,
+    'Set the block so that the centre lines on its ends stand on that line and the station marks on its sides are square across from the centre; acute end to where the bit’s shank leans.',
+  ];
+  return [
+    `Draw a line along the round on the side that faces the bit${work.offset === 0 ? '' : '; the bit enters beside it, by the offset'}, and a ring round it at the station where the axis enters.`,
+    ...(pairing === undefined ? [] : ['Acute end of the block towards the throat of the branch: the bit then lies on the branch’s axis and the two holes meet.']),
+    'Seat the block: station marks on its sides at the ring, the middle of its sole over the line along the round; acute end to where the bit’s shank leans.',
+  ];
+};
+
+/** How the guide is used. */
+export const drillingSetUp = (page: Page, findings: readonly Finding[]): SetUp => ({
+  operation: page.s.work.kind === 'flat' ? 'Drill flat work with the guide' : `Drill ${page.s.work.round.name} with the guide`,
+  machine: 'Hand drill',
+  picture: drillingPicture(page), pictureNote: 'True proportions. Bit and bore in short dashes, axis long and short.',
+  numbers: numbers(page), tables: [budgetTable(page)],
+  steps: [
+    ...marking(page),
+    `Clamp block and work together and to the bench${page.s.work.kind === 'flat' ? '' : ', the round in a V'}; ${page.s.hole.through ? 'backing under the exit' : 'nothing may shift until the bit is out'}.`,
+    'Tape or collar on the bit at the length above, tip in the block’s sole to measure it. Start slowly until the bit is buried all round; draw it out often to clear the chips.',
+    'Test first in scrap of the same size: bit in the hole, bevel along it. Hole off to one side: the block’s line and the work’s do not agree.',
+    ...findings.map((f) => `${f.message} ${f.remedy}`),
+  ],
+  cautions: [
+    'Clamp block and work; never hold either by hand under the bit. A side handle on a strong drill: it kicks when the bit catches.',
+    'Brace for breakthrough: ease off the pressure before the bit comes out.',
+    'Eye protection; no gloves, no loose sleeves near the chuck.',
+    manual,
+  ],
+});

@@ -1,0 +1,150 @@
+import { openingLength } from '../../geometry/bore.js';
+import type { SaddleJoint } from '../../geometry/saddle.js';
+import type { Bit } from '../../spec/shop.js';
+import type { Context, Outcome } from '../jig.js';
+import { type Block, blockOf } from './block.js';
+import { type Drilling, farWall, overrunOf, runOf, skinOf, throughLength } from './hole.js';
+import { openingLengthOnRound } from './opening.js';
+import { pairWith, type Pairing, type Task } from './pairing.js';
+import { refuseBlock, refuseTask, refuseTilts } from './refusals.js';
+import type { DrillGuideFields } from './schema.js';
+import { type Sole, soleHeight, soleOf } from './sole.js';
+import { type Resultant, resultantOf } from './tilt.js';
+import { offsetOf, type RoundWork, surfaceHeight, type Work } from './work.js';
+
+/** The hole, mm. Depths along the bit, from where its axis enters the work. */
+export interface Hole {
+  readonly through: boolean;
+  /** To the corners of the lips; of a through hole, where the axis comes out. */
+  readonly depth: number;
+  /** Extent of the opening along the work. */
+  readonly openingLength: number;
+  /** Along the work, from the mark where the axis enters to where it comes out (of flat work of unknown thickness: to the hole's end). */
+  readonly markShift: number;
+  /** Wood beyond the end of a blind hole; absent where there is none to know. */
+  readonly farWall?: number;
+  /** Wood beside the hole, in a round. */
+  readonly skin?: number;
+}
+
+/** What the bit must be long enough for, mm, in the order added up. */
+export interface Budget {
+  readonly bore: number;
+  /** Along the bit from the sole, at the bore's axis, to the work. */
+  readonly standoff: number;
+  readonly run: number;
+  readonly depth: number;
+  readonly point: number;
+  readonly needed: number;
+  /** From the sole, at the bore's axis, to the bit's tip when the hole is deep enough. */
+  readonly tipStop: number;
+}
+
+/** The bit reckoned with. */
+export interface GuideBit {
+  readonly usableLength?: number;
+  readonly point: number;
+  /** `assumed`: nobody gave the point's length. */
+  readonly known: 'given' | 'owned' | 'assumed';
+}
+
+/** A drill guide with its numbers: mm and radians, frames as in work.ts. */
+export interface DrillGuideSolution extends Task {
+  readonly tilts?: Resultant;
+  readonly pairing?: Pairing;
+  readonly sole: Sole;
+  readonly block: Block;
+  readonly hole: Hole;
+  readonly bit: GuideBit;
+  readonly budget: Budget;
+  readonly paperThickness: number;
+}
+
+/** A centre point of brad-point and spur bits stands out about this far: common practice, mm. */
+const usualPoint = 3;
+/** Bits of one size to within this are the same size, mm. */
+const sameSize = 0.05;
+
+/** The owned bits of a diameter, longest first. */
+export const ownedBits = (drill: number, { shop }: Context): readonly Bit[] =>
+  (shop.bits ?? []).filter((b) => Math.abs(b.diameter - drill) < sameSize).sort((a, b) => b.usableLength - a.usableLength);
+
+const bitOf = (fields: DrillGuideFields, drill: number, context: Context): GuideBit => {
+  const [owned] = ownedBits(drill, context);
+  const usableLength = fields.bit.usableLength ?? owned?.usableLength;
+  const point = fields.bit.point ?? owned?.point;
+  return {
+    ...(usableLength === undefined ? {} : { usableLength }),
+    point: point ?? usualPoint,
+    known: fields.bit.point !== undefined ? 'given' : owned ? 'owned' : 'assumed',
+  };
+};
+
+const tiltsOf = ({ angle, rake, splay }: DrillGuideFields): Resultant | undefined => {
+  if (typeof angle === 'object') return resultantOf(angle.rake, angle.splay);
+  return rake === undefined || splay === undefined ? undefined : resultantOf(rake, splay);
+};
+
+/** The task as written, where no saddle cope gives it. The schema has seen to it that what is needed is there. */
+const taskOf = (fields: DrillGuideFields, tilts: Resultant | undefined): Task => {
+  const angle = tilts === undefined ? fields.angle as number : Math.PI / 2 - tilts.resultant;
+  const onto = fields.onto!;
+  const work: Work = onto === 'flat'
+    ? { kind: 'flat', ...(fields.thickness === undefined ? {} : { thickness: fields.thickness }) }
+    : { kind: 'round', round: onto, radius: onto.diameter / 2, offset: fields.offset ?? 0 };
+  return { drill: fields.drill!, angle, work, ...(fields.depth === undefined ? {} : { depth: fields.depth }) };
+};
+
+/** The saddle that the hole's edge is, on a round. */
+export const jointOf = (work: RoundWork, drill: number, angle: number): SaddleJoint =>
+  ({ main: work.radius, branch: drill / 2, angle, offset: work.offset });
+
+const holeOf = (task: Task, drilling: Drilling): Hole => {
+  const { work, angle, drill } = task;
+  const toFarSide = throughLength(work, angle);
+  const depth = task.depth ?? toFarSide!;
+  const wall = task.depth === undefined ? undefined : farWall(drilling, depth);
+  const skin = skinOf(drilling);
+  return {
+    through: task.depth === undefined, depth,
+    openingLength: work.kind === 'flat' ? openingLength({ bit: drill, angle }) : openingLengthOnRound(jointOf(work, drill, angle)),
+    markShift: (toFarSide ?? depth) * Math.cos(angle),
+    ...(wall === undefined ? {} : { farWall: wall }), ...(skin === undefined ? {} : { skin }),
+  };
+};
+
+const budgetOf = (drilling: Drilling, hole: Hole, block: Block, sole: Sole): Budget => {
+  const { work, angle, point } = drilling;
+  const across = offsetOf(work);
+  const standoff = (soleHeight(sole, across) - surfaceHeight(work, across)) / Math.sin(angle);
+  const run = runOf(drilling);
+  const { boreLength: bore } = block;
+  return {
+    bore, standoff, run, depth: hole.depth, point,
+    needed: bore + standoff + run + hole.depth + point,
+    tipStop: standoff + hole.depth + (hole.through ? overrunOf(drilling) : 0) + point,
+  };
+};
+
+/** Solves a drill guide in closed form but for the round's opening, wall and overrun (to 1e-6 mm), or says why there can be none. */
+export const solve = (fields: DrillGuideFields, context: Context): Outcome<DrillGuideSolution> => {
+  const tilts = tiltsOf(fields);
+  const { from } = fields;
+  const paired = from === undefined ? { task: taskOf(fields, tilts), pairing: undefined } : pairWith({ ...fields, from }, context);
+  if ('refused' in paired) return paired;
+  const { task, pairing } = paired;
+  const { drill, angle, work } = task;
+  const sole = soleOf(work, fields);
+  const refusedTask = [...refuseTilts(tilts, work, context), ...refuseTask(task, sole, context)];
+  if (refusedTask.length > 0) return { refused: refusedTask };
+  const block = blockOf({ drill, angle, offset: offsetOf(work), sole, wanted: fields.block, units: context.units });
+  const refusedBlock = refuseBlock(block, task, sole, context);
+  if (refusedBlock.length > 0) return { refused: refusedBlock };
+  const bit = bitOf(fields, drill, context);
+  const drilling: Drilling = { work, angle, radius: drill / 2, point: bit.point };
+  const hole = holeOf(task, drilling);
+  return { solution: {
+    ...task, ...(tilts === undefined ? {} : { tilts }), ...(pairing === undefined ? {} : { pairing }),
+    sole, block, hole, bit, budget: budgetOf(drilling, hole, block, sole), paperThickness: fields.paperThickness,
+  } };
+};
