@@ -1,0 +1,137 @@
+import { endInset, type Board } from './board.js';
+import { axesApart, eachPairInReach } from './neighbours.js';
+import type { RackTop } from './rack-top.js';
+import { radiusToSpare } from './recess-shape.js';
+import { below, type Report, type Say } from './report.js';
+import type { Slot } from './slot.js';
+
+/** Narrowest land that is sound and that is just enough, mm; common practice. */
+export const landLimits = (board: Board): { readonly sound: number; readonly least: number } => ({ sound: Math.max(19, board.thickness), least: 12 });
+
+/** A finger of wood more than this many times longer than it is wide snaps along its short grain; common practice. */
+const fingerRatio = 2;
+
+/** Wood between a slot and the nearer end, along the board, at its narrowest from the edge to the seat. Exact. */
+export const woodToEnd = (board: Board, slot: Slot): number => {
+  const near = Math.min(slot.at, board.length - slot.at) - slot.radius;
+  const seat = slot.edge === 'front' ? board.width - slot.depth : slot.depth;
+  return near - Math.max(endInset(board, 0), endInset(board, seat));
+};
+
+const checkLand = ({ board, land }: RackTop, say: Say): Report[] => {
+  const { sound, least } = landLimits(board);
+  if (land === undefined) return [];
+  const [a, b] = land.between;
+  return below({ measured: land.width, sound, least }, (limit) => ({
+    code: 'land-narrow',
+    message: `The land between slots ${a.number} and ${b.number} is ${say(land.width)} wide, less than ${say(limit)}${limit === least ? ': it breaks at the first knock' : ''}.`,
+    remedy: `A pitch ${say(sound - land.width)} larger, a smaller item or a thinner lining.`,
+  }));
+};
+
+const checkEnds = ({ board, slots }: RackTop, say: Say): Report[] => {
+  const { sound, least } = landLimits(board);
+  return slots.flatMap((slot) => {
+    const wood = woodToEnd(board, slot);
+    return below({ measured: wood, sound, least }, (limit) => ({
+      code: 'end-land-narrow',
+      message: `The wood between slot ${slot.number} and the end of the board is ${say(wood)}, less than ${say(limit)}.`,
+      remedy: `Move the slot ${say(sound - wood)} inwards or make the board longer.`,
+    }));
+  });
+};
+
+interface Finger {
+  readonly width: number;
+  readonly length: number;
+  readonly where: string;
+}
+
+/** The fingers of wood that stand between slots of one edge, and between the outer slots and the ends. */
+const fingersOf = ({ board, slots }: RackTop, edge: Slot['edge']): Finger[] => {
+  const row = slots.filter((s) => s.edge === edge);
+  const length = (s: Slot): number => s.depth + s.radius;
+  const inner = row.slice(1).map((b, i): Finger => {
+    const a = row[i]!;
+    return { width: b.at - a.at - a.radius - b.radius, length: Math.min(length(a), length(b)), where: `between slots ${a.number} and ${b.number}` };
+  });
+  const outer = [row[0], row.at(-1)].flatMap((s) => (s === undefined ? [] : [{ width: woodToEnd(board, s), length: length(s), where: `between slot ${s.number} and the end` }]));
+  return [...inner, ...outer];
+};
+
+const checkShortGrain = (top: RackTop, say: Say): Report[] => {
+  const weakest = [...fingersOf(top, 'front'), ...fingersOf(top, 'rear')]
+    .reduce<Finger | undefined>((worst, f) => (worst === undefined || f.length / f.width > worst.length / worst.width ? f : worst), undefined);
+  if (weakest === undefined || weakest.length <= fingerRatio * weakest.width) return [];
+  return [{
+    code: 'short-grain', severity: 'warn', measured: weakest.length / weakest.width, limit: fingerRatio,
+    message: `The finger ${weakest.where} is ${say(weakest.length)} long across the grain and ${say(weakest.width)} wide: it snaps along its short grain.`,
+    remedy: `Slots at most ${say(fingerRatio * weakest.width)} long to the bottom of the seat, a wider land, or plywood.`,
+  }];
+};
+
+const checkBehind = ({ board, slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
+  const wood = board.width - slot.depth - slot.radius;
+  const { sound, least } = landLimits(board);
+  return below({ measured: wood, sound, least }, (limit) => ({
+    code: 'slot-deep',
+    message: `Behind slot ${slot.number} there is ${say(wood)} of board left, less than ${say(limit)}.`,
+    remedy: `A depth of at most ${say(slot.depth - sound + wood)} or a wider board.`,
+  }));
+});
+
+const checkSeat = ({ slots, cutter }: RackTop, say: Say): Report[] => {
+  const limit = cutter.diameter / 2 + radiusToSpare;
+  const tight = slots.filter((s) => s.radius < limit);
+  const [first] = tight;
+  return first === undefined ? [] : [{
+    code: 'seat-tight-for-cutter', severity: 'warn', measured: first.radius, limit,
+    message: `The seat of slot ${first.number}${tight.length > 1 ? ` and ${tight.length - 1} more` : ''} has a radius of ${say(first.radius)}, and the cutter ${say(cutter.diameter / 2)}: it fills the seat and burns.`,
+    remedy: `A cutter of at most ${say(2 * (first.radius - radiusToSpare))}, or a seat of at least ${say(limit)}.`,
+  }];
+};
+
+/** What is between the widest parts of the pair that comes nearest to what it should keep. Any two slots, either edge. */
+const checkItems = ({ board, slots }: RackTop, say: Say): Report[] => {
+  let worst: { a: Slot; b: Slot; room: number; limit: number } | undefined;
+  let pairs = 0;
+  eachPairInReach(slots, (s) => s.widest / 2 + s.gap, (a, b) => {
+    const room = axesApart(board, a, b) - (a.widest + b.widest) / 2;
+    const limit = Math.max(a.gap, b.gap);
+    if (room >= limit - 1e-9) return;
+    pairs++;
+    if (worst === undefined || room - limit < worst.room - worst.limit) worst = { a, b, room, limit };
+  });
+  if (worst === undefined) return [];
+  const { a, b, room, limit } = worst;
+  const others = pairs > 1 ? ` (${pairs} pairs in all)` : '';
+  return [{
+    code: room < 0 ? 'items-touch' : 'items-close', severity: 'warn', measured: room, limit: room < 0 ? 0 : limit,
+    message: room < 0
+      ? `The widest parts in slots ${a.number} and ${b.number} overlap by ${say(-room)}${others}.`
+      : `The widest parts in slots ${a.number} and ${b.number} leave ${say(room)} between them, less than ${say(limit)}${others}.`,
+    remedy: `Axes at least ${say((a.widest + b.widest) / 2 + limit)} apart.`,
+  }];
+};
+
+const checkMargin = ({ board, slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
+  const margin = Math.min(slot.at, board.length - slot.at);
+  return margin >= slot.widest / 2 - 1e-9 ? [] : [{
+    code: 'item-past-end', severity: 'warn' as const, measured: margin, limit: slot.widest / 2,
+    message: `What hangs in slot ${slot.number} is ${say(slot.widest)} wide and stands ${say(slot.widest / 2 - margin)} out past the end of the board.`,
+    remedy: `A station at least ${say(slot.widest / 2)} from the end.`,
+  }];
+});
+
+const checkRoom = ({ slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
+  const room = slot.radius - slot.liner.squeezed - slot.glue - slot.item / 2;
+  return !slot.widthGiven || room >= slot.clearance - 1e-9 ? [] : [{
+    code: 'slot-tight', severity: 'warn' as const, measured: room, limit: slot.clearance,
+    message: `Slot ${slot.number}, ${say(2 * slot.radius)} wide, leaves ${say(room)} on each side of the item inside its lining, less than the ${say(slot.clearance)} asked for.`,
+    remedy: `A width of ${say(2 * (slot.radius + slot.clearance - room))}, or a thinner lining.`,
+  }];
+});
+
+/** What is weak, tight or in the way about the slots. */
+export const checkSlots = (top: RackTop, say: Say): Report[] =>
+  [checkLand, checkEnds, checkShortGrain, checkBehind, checkSeat, checkItems, checkMargin, checkRoom].flatMap((check) => check(top, say));

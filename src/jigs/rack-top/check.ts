@@ -1,0 +1,44 @@
+import type { Finding } from '../../errors/finding.js';
+import type { Context } from '../jig.js';
+import { checkHoles } from './check-holes.js';
+import { checkRecesses } from './check-recesses.js';
+import { checkShop } from './check-shop.js';
+import { checkSlots, landLimits } from './check-slots.js';
+import type { RackTop } from './rack-top.js';
+import { woodBesideSplit } from './refuse-splits.js';
+import { mouthHalfWidth } from './slot.js';
+import { below, findingOf, sayIn, type Report, type Say } from './report.js';
+
+const checkSplits = (top: RackTop, say: Say): Report[] => {
+  const limits = landLimits(top.board);
+  const near = top.splits.flatMap((station) => {
+    const { wood, what } = woodBesideSplit(top, station);
+    return below({ measured: wood, ...limits }, (limit) => ({
+      code: 'split-near', message: `The joint at ${say(station)} leaves ${say(wood)} of wood to ${what}, less than ${say(limit)}.`,
+      remedy: `Move it ${say(limits.sound - wood)} away, into the middle of a land.`,
+    }));
+  });
+  return top.splits.length === 0 ? [] : [...near, {
+    code: 'joint-end-grain', severity: 'note', measured: top.splits.length, limit: 0,
+    message: 'A joint across the board glues end grain to end grain; the spline lines it up but does not carry.',
+    remedy: 'Let each joint land on a leg or a rail, or screw a batten across it underneath.',
+  }];
+};
+
+const checkPins = (top: RackTop, say: Say): Report[] => {
+  const { spacing, diameter } = top.pins;
+  if (spacing === undefined) return [];
+  const wide = top.slots.reduce((most, s) => Math.max(most, 2 * mouthHalfWidth(s)), 0);
+  const limit = wide + 2 * top.cutter.offset + diameter + 6;
+  return spacing >= limit ? [] : [{
+    code: 'pins-in-mouth', severity: 'warn', measured: spacing, limit,
+    message: `Index pins ${say(spacing)} apart stand in the way of the cutter at a mouth of ${say(wide)}.`, remedy: `At least ${say(limit)}, or leave the spacing out.`,
+  }];
+};
+
+/** What a maker should know before cutting. Work grows with the slots, not with their pairs. */
+export const check = (top: RackTop, context: Context): readonly Finding[] => {
+  const say = sayIn(context);
+  const reports = [...checkSlots(top, say), ...checkHoles(top, say), ...checkRecesses(top, say), ...checkSplits(top, say), ...checkPins(top, say), ...checkShop(top, context.shop, say)];
+  return reports.map((report) => findingOf(context, report));
+};

@@ -1,0 +1,47 @@
+import type { Context, Outcome } from '../jig.js';
+import { arrangeSlots } from './arrange-slots.js';
+import type { Board } from './board.js';
+import { solveHole } from './hole.js';
+import { narrowestLand } from './neighbours.js';
+import type { Cutter, RackTop } from './rack-top.js';
+import { refuseBoard } from './refuse-board.js';
+import { refuseHoles } from './refuse-holes.js';
+import { refuseRows, refuseSlots } from './refuse-slots.js';
+import { refuseSplits } from './refuse-splits.js';
+import { findingOf, sayIn, type Report, type Say } from './report.js';
+import type { RackTopFields } from './schema.js';
+import { solveRecesses } from './solve-recesses.js';
+
+/** Bushing offset (bushing − cutter)/2 on each edge; none with a flush-trim bit. Exact. */
+const cutterOf = ({ diameter, bushing }: RackTopFields['cutter']): Cutter =>
+  ({ diameter, bushing, offset: bushing === undefined ? 0 : (bushing - diameter) / 2 });
+
+const refuseCutter = ({ diameter, bushing }: Cutter, say: Say): Report[] => (bushing === undefined || bushing > diameter ? [] : [{
+  code: 'bushing-small', severity: 'stop', measured: bushing, limit: diameter,
+  message: `A guide bushing of ${say(bushing)} does not let a cutter of ${say(diameter)} through.`,
+  remedy: `A bushing larger than the cutter by 3 mm or more, or none for a flush-trim bit.`,
+}]);
+
+const boardOf = ({ length, width, thickness, endRadius, cornerRadius }: RackTopFields['board']): Board =>
+  ({ length, width, thickness, endRadius, cornerRadius });
+
+/** The numbers of a rack top, or why there can be none: every reason that can be told, not the first. */
+export const solve = (fields: RackTopFields, context: Context): Outcome<RackTop> => {
+  const say = sayIn(context);
+  const refuse = (reports: readonly Report[]) => ({ refused: reports.map((report) => findingOf(context, report)) });
+  const board = boardOf(fields.board);
+  const cutter = cutterOf(fields.cutter);
+  const rows = Array.isArray(fields.slots) ? fields.slots : [fields.slots];
+  const early = [...refuseBoard(board, say), ...refuseCutter(cutter, say), ...refuseRows(rows)];
+  if (early.length > 0) return refuse(early);
+  const slots = arrangeSlots(rows, board.length);
+  const holes = fields.holes.map((hole, i) => solveHole(hole, board, i + 1));
+  const { recesses, refused } = solveRecesses(fields.recesses, board, cutter, say);
+  const splits = [...fields.split].sort((a, b) => a - b);
+  const spline = { ...fields.spline, thickness: fields.spline.thickness ?? board.thickness / 3 };
+  const parts = { board, slots, holes, recesses, splits, spline };
+  const late = [...refuseSlots(slots, board, cutter, say), ...refuseHoles(holes, slots, board, say), ...refused, ...refuseSplits(parts, say)];
+  if (late.length > 0) return refuse(late);
+  const pins = { diameter: fields.indexPins.diameter, spacing: fields.indexPins.spacing };
+  return { solution: { ...parts, cutter, pins, land: narrowestLand(board, slots) } };
+};
