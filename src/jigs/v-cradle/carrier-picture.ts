@@ -14,8 +14,8 @@ const drawnHeight = 85;
 /** The whole carrier on the saw from above, blade's line and the line that hands stay behind. Not to scale. */
 export const carrierPicture = (c: Carrier): Drawing => {
   const plan = carrierPlan(c);
-  const [half, far, r] = [c.width / 2, c.length - c.endToBlade, c.round.diameter / 2];
-  const corners = [plan.onFence(half), plan.onFence(-half), plan.at(far, -half), plan.at(far, half)];
+  const [far, r] = [c.length - c.endToBlade, c.round.diameter / 2];
+  const corners = [plan.onFence(c.bladeSide), plan.onFence(-c.seatSide), plan.at(far, -c.seatSide), plan.at(far, c.bladeSide)];
   const deepest = Math.max(...corners.map((p) => p.y));
   const k = Math.min(drawnHeight / deepest, 110 / Math.max(...corners.map((p) => Math.abs(p.x))));
   const map = scaling(k, k);
@@ -33,12 +33,12 @@ export const carrierPicture = (c: Carrier): Drawing => {
     items: [
       shape('reference', rectangle(left, -5, right - left, 5)),
       draw('cut', corners, true),
-      draw('reference', [plan.heel, plan.at(far * 1.12, -r), plan.at(far * 1.12, r), plan.toe]),
+      draw('reference', [plan.heel, plan.at(far * 1.12, r), plan.at(far * 1.12, -r), plan.toe]),
       draw('saw', [scale(plan.blade, -10 / k), scale(plan.blade, Math.min(end, 2 * c.bladeToAxis + 10 / k))]),
       draw('hidden', handsLine),
       letter(point(left, -7), 'fence'),
       ...leader({ at: drawn(scale(plan.blade, -7 / k)), elbow: point(right + 2, -9), label: 'blade', side: 'right' }),
-      ...leader({ at: drawn(handsLine[1]!), elbow: add(drawn(handsLine[1]!), point(-6, 4)), label: ['hands', 'this side'], side: 'left', end: 'none' }),
+      letter(add(drawn(handsLine[0]!), point(-2.5, 3)), 'hands', { anchor: 'end' }), letter(add(drawn(handsLine[0]!), point(-2.5, 7)), 'this side', { anchor: 'end' }),
       ...leader({ at: drawn(plan.at(far * 0.75, 0)), elbow: point(right + 2, Math.max(drawn(plan.at(far * 0.6, 0)).y, 12)), label: ['clamp round', 'and carrier'], side: 'right', end: 'dot' }),
       ...leader({ at: drawn(plan.toe), elbow: point(right + 2, drawn(plan.toe).y + 2), label: 'toe', side: 'right' }),
       shape('centre', line(drawn(plan.onFence(0)), drawn(plan.at(far * 1.15, 0)))),

@@ -1,9 +1,10 @@
 import type { NumberRow, SetUp } from '../../drawing/drawing.js';
+import { faceLength, heelToToe, toeShift } from '../../geometry/steep-cut.js';
+import { radians } from '../../units/units.js';
 import type { Carrier } from './carrier.js';
 import { carrierPicture } from './carrier-picture.js';
 import { carrierCautions } from './cautions.js';
-import { faceLength, heelToToe, toeShift } from '../../geometry/steep-cut.js';
-import { radians } from '../../units/units.js';
+import { carrierCodes } from './check-carrier.js';
 import { handsFromBlade, toeShiftError } from './limits.js';
 import type { SetUpSource } from './set-ups.js';
 import type { VCradleSolution } from './solve.js';
@@ -35,7 +36,7 @@ const ends = (c: Carrier, s: VCradleSolution, say: Words): SetUp['tables'][numbe
 });
 
 /** The cut that is steeper than the saw goes. */
-export const carrierSetUp = (c: Carrier, { solution: s, say }: SetUpSource): SetUp => ({
+export const carrierSetUp = (c: Carrier, { solution: s, findings, say }: SetUpSource): SetUp => ({
   operation: `Cut the end of ${c.round.name} on the carrier`,
   machine: 'Mitre saw',
   picture: carrierPicture(c),
@@ -49,6 +50,7 @@ export const carrierSetUp = (c: Carrier, { solution: s, say }: SetUpSource): Set
     `Mark the toe on the round; lay it in the V, toe to the cut edge near the fence, clamp it, cut. Leave 15 mm or more of waste beyond the toe.`,
     ...(c.twist === undefined ? [] : ['Other end: rule a line along the round from this toe, turn the round by the twist as the pattern shows, and cut with the line at its mark.']),
     `Test: the face should be ${say.length(c.faceLength)} long, heel to toe ${say.length(c.heelToToe)}. Too long: the angle is too sharp, give the saw less; half a degree moves the toe ${say.length(c.toeShift)}.`,
+    ...findings.filter((f) => carrierCodes.includes(f.code)).map((f) => `Note: ${f.message} ${f.remedy}`),
   ],
   cautions: carrierCautions,
 });

@@ -2,7 +2,7 @@ import { carrierTurn, faceLength, heelToToe, toeShift } from '../../geometry/ste
 import type { Round } from '../../spec/spec.js';
 import type { Units } from '../../units/units.js';
 import { radians } from '../../units/units.js';
-import { handsFromBlade, toeShiftError, toeToFence, usualSeat } from './limits.js';
+import { handsFromBlade, toeShiftError, toeToFence, usualSeat, usualWall } from './limits.js';
 import { roundUp } from './round-up.js';
 
 /**
@@ -25,14 +25,18 @@ export interface Carrier {
   /** How far the toe moves for half a degree of error. */
   readonly toeShift: number;
   readonly length: number;
+  /** seatSide + bladeSide. */
   readonly width: number;
+  /** From the groove's middle to the carrier's side away from the blade, and to the one that the blade crosses. */
+  readonly seatSide: number;
+  readonly bladeSide: number;
   /** Along the blade's line, from the fence to the round's axis. */
   readonly bladeToAxis: number;
   /** Along the carrier's middle, from its end at the fence to the blade's line. */
   readonly endToBlade: number;
   /** What is left of the carrier's end on the fence beside the blade. */
   readonly seat: number;
-  /** Middle of the carrier's far end, square off the blade. */
+  /** The groove's middle at the carrier's far end, square off the blade. */
   readonly handDistance: number;
   readonly twist?: number;
 }
@@ -47,23 +51,25 @@ export interface CarrierRequest {
   readonly twist?: number | undefined;
 }
 
-/** The carrier; `sawReading + sharpAngle` must be under 90°, else there is no turn left to give it. */
-export const carrierOf = (request: CarrierRequest, units: Units): Carrier => {
+/** The carrier for a groove `grooveWidth` wide; `sawReading + sharpAngle` must be under 90°, else there is no turn left to give it. */
+export const carrierOf = (request: CarrierRequest, grooveWidth: number, units: Units): Carrier => {
   const { round, sharpAngle, sawReading, twist } = request;
   const cut = { diameter: round.diameter, sharpAngle, sawReading };
   const turn = carrierTurn(cut);
   const bladeToAxis = faceLength(cut) / 2 + toeToFence;
   const endToBlade = (bladeToAxis * Math.cos(sawReading)) / Math.sin(turn);
   const axisOffBlade = bladeToAxis * Math.sin(sharpAngle);
-  const width = request.width ?? roundUp(2 * (usualSeat * Math.sin(turn) + axisOffBlade), 'block', units);
+  const bladeSide = Math.max(grooveWidth / 2 + usualWall, axisOffBlade + toeToFence);
+  const width = request.width ?? roundUp(usualSeat * Math.sin(turn) + axisOffBlade + bladeSide, 'block', units);
+  const seatSide = width - bladeSide;
   const length = request.length ?? roundUp(endToBlade + handsFromBlade / Math.sin(sharpAngle), 'block', units);
   return {
     round, sharpAngle, sawReading, turn, endCut: Math.PI / 2 - turn,
     faceLength: faceLength(cut),
     heelToToe: heelToToe(cut),
     toeShift: toeShift(cut, radians(toeShiftError)),
-    length, width, bladeToAxis, endToBlade,
-    seat: (width / 2 - axisOffBlade) / Math.sin(turn),
+    length, width, seatSide, bladeSide, bladeToAxis, endToBlade,
+    seat: (seatSide - axisOffBlade) / Math.sin(turn),
     handDistance: (length - endToBlade) * Math.sin(sharpAngle),
     ...(twist === undefined ? {} : { twist }),
   };

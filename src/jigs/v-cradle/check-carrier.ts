@@ -1,9 +1,9 @@
 import type { Shop } from '../../spec/shop.js';
 import { angleLabel, lengthLabel } from '../../units/format.js';
-import { degrees, type Units } from '../../units/units.js';
+import { degrees, radians, type Units } from '../../units/units.js';
 import type { Carrier } from './carrier.js';
 import type { Found } from './found.js';
-import { handsFromBlade, leastSeat } from './limits.js';
+import { handsFromBlade, leastSeat, leastTurn } from './limits.js';
 import type { VCradleSolution } from './solve.js';
 
 const checkHands = (c: Carrier, units: Units): Found[] => {
@@ -21,7 +21,15 @@ const checkSeat = (c: Carrier, units: Units): Found[] => c.seat >= leastSeat ? [
   message: c.seat > 0
     ? `Once the blade has gone through, ${lengthLabel(c.seat, units)} of the carrier's end is left against the fence: it rocks.`
     : `The blade takes away all of the carrier's end that stands against the fence.`,
-  remedy: `Make the carrier at least ${lengthLabel(c.width + 2 * (leastSeat - c.seat) * Math.sin(c.turn), units)} wide.`,
+  remedy: `Make the carrier at least ${lengthLabel(c.width + (leastSeat - c.seat) * Math.sin(c.turn), units)} wide.`,
+}];
+
+const checkTurn = (c: Carrier): Found[] => c.turn >= radians(leastTurn) - 1e-9 ? [] : [{
+  code: 'turn-small', severity: 'warn', measured: degrees(c.turn), limit: leastTurn,
+  message: `The carrier is turned only ${angleLabel(c.turn)} from the fence: its end, ${angleLabel(c.endCut)} from square, is long and thin.`,
+  remedy: c.turn + c.sawReading >= radians(leastTurn)
+    ? `Set sawReading to at most ${angleLabel(c.turn + c.sawReading - radians(leastTurn))}.`
+    : `Cut it without a carrier, the saw at ${angleLabel(c.turn + c.sawReading)} from square.`,
 }];
 
 const checkReadings = (c: Carrier, maxReading: number | undefined): Found[] => {
@@ -42,6 +50,11 @@ const checkReadings = (c: Carrier, maxReading: number | undefined): Found[] => {
   ];
 };
 
+/** Codes that belong on the carrier's own page. */
+export const carrierCodes: readonly string[] = [
+  'carrier-short', 'carrier-seat-short', 'turn-small', 'saw-reading-out-of-reach', 'end-cut-out-of-reach', 'carrier-not-needed', 'saw-depth-short',
+];
+
 /** Carrier and round together must pass under the saw. */
 const checkHeight = (s: VCradleSolution, c: Carrier, maxDepth: number | undefined, units: Units): Found[] => {
   const held = s.held.find((h) => h.round.name === c.round.name)!;
@@ -57,7 +70,7 @@ const checkHeight = (s: VCradleSolution, c: Carrier, maxDepth: number | undefine
 export const checkCarrier = (s: VCradleSolution, shop: Shop, units: Units): Found[] => {
   const c = s.carrier;
   return c === undefined ? [] : [
-    ...checkHands(c, units), ...checkSeat(c, units),
+    ...checkHands(c, units), ...checkSeat(c, units), ...checkTurn(c),
     ...checkReadings(c, shop.saw?.maxReading), ...checkHeight(s, c, shop.saw?.maxDepth, units),
   ];
 };

@@ -4,12 +4,13 @@ import type { Drawing, Item } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import { letter, shape } from '../../drawing/items.js';
 import { leader } from '../../drawing/leader.js';
+import { wasteTicks } from '../../drawing/waste-ticks.js';
 import { add, point, scale } from '../../geometry/point.js';
 import { line, polyline } from '../../geometry/shapes.js';
 import type { Carrier } from './carrier.js';
 import { carrierPlan, type CarrierPlan } from './carrier-plan.js';
 import type { Groove } from './held-round.js';
-import { patternLettering } from './lettered-lines.js';
+import { patternLettering } from './pattern-lettering.js';
 import type { Words } from './words.js';
 
 /** The pattern breaks off this far beyond the heel: the rest of the carrier is plain. */
@@ -28,11 +29,10 @@ const alongGroove = ({ plan, reach }: Sight, off: number) => line(plan.onFence(o
 
 const outline = (sight: Sight): Item[] => {
   const { plan, carrier: c, reach } = sight;
-  const half = c.width / 2;
-  const zigzag = [-half, -4, -1.5, 1.5, 4, half].map((off, i) => plan.at(reach + [0, 0, 5, -5, 0, 0][i]!, off));
+  const zigzag = [-c.seatSide, -4, -1.5, 1.5, 4, c.bladeSide].map((off, i) => plan.at(reach + [0, 0, 5, -5, 0, 0][i]!, off));
   return [
-    shape('cut', line(plan.onFence(-half), plan.onFence(half)), 'end-cut'),
-    shape('cut', alongGroove(sight, -half), 'carrier-side'), shape('cut', alongGroove(sight, half), 'carrier-side'),
+    shape('cut', line(plan.onFence(-c.seatSide), plan.onFence(c.bladeSide)), 'end-cut'),
+    shape('cut', alongGroove(sight, -c.seatSide), 'carrier-side'), shape('cut', alongGroove(sight, c.bladeSide), 'carrier-side'),
     shape('reference', polyline(zigzag), 'break'),
   ];
 };
@@ -44,26 +44,27 @@ const grooveLines = (sight: Sight): Item[] => {
     ...both.map((s) => shape('cut', alongGroove(sight, (s * groove.width) / 2), 'carrier-groove-edge')),
     ...(groove.flat === 0 ? [] : both.map((s) => shape('reference', alongGroove(sight, (s * groove.flat) / 2), 'carrier-flat-edge'))),
     ...[plan.toe, plan.heel].map((end, i) =>
-      shape('hidden', line(end, plan.at(sight.reach, ([1, -1][i]! * c.round.diameter) / 2)), 'carrier-round')),
+      shape('hidden', line(end, plan.at(sight.reach, ([-1, 1][i]! * c.round.diameter) / 2)), 'carrier-round')),
     shape('centre', line(plan.onFence(0), plan.at(sight.reach + 6, 0)), 'v-axis'),
   ];
 };
 
 /** Fence to both sides of the carrier, and the blade's line across it. */
 const sawLines = ({ plan, carrier: c, reach }: Sight): Item[] => {
-  const left = plan.onFence(-c.width / 2).x;
-  const right = plan.onFence(c.width / 2).x;
+  const left = plan.onFence(-c.seatSide).x;
+  const right = plan.onFence(c.bladeSide).x;
   const far = c.bladeToAxis + c.faceLength / 2 + Math.min(20, reach);
   return [
     shape('reference', line(point(left - 45, 0), point(left, 0)), 'fence-edge'),
     shape('reference', line(point(right, 0), point(right + 25, 0)), 'fence-edge'),
     shape('saw', line(scale(plan.blade, -12), scale(plan.blade, far)), 'blade-line'),
+    ...wasteTicks(line(plan.toe, plan.heel), { side: 'left', spacing: 8 }),
     letter(point(left - 45, -2), 'fence'),
   ];
 };
 
 const labels = ({ plan, carrier: c }: Sight, say: Words): Item[] => {
-  const x = plan.onFence(c.width / 2).x + 12;
+  const x = plan.onFence(c.bladeSide).x + 12;
   const note = (at: { x: number; y: number }, y: number, label: string | string[], end: 'dot' | 'arrow' | 'none' = 'arrow') =>
     leader({ at, elbow: point(x, y), side: 'right', label, end });
   const low = Math.max(plan.toe.y, 8);
@@ -77,14 +78,14 @@ const labels = ({ plan, carrier: c }: Sight, say: Words): Item[] => {
 
 /** The turn, between fence and the carrier's side, where the wedge between them is wide enough to letter. */
 const turnDimension = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] => {
-  const corner = plan.onFence(-c.width / 2);
+  const corner = plan.onFence(-c.seatSide);
   return c.turn < 0.2 ? [] : angleDimension({
     centre: corner, radius: Math.max(22, 9 / c.turn), from: Math.PI - c.turn, to: Math.PI, label: say.angle(c.turn),
   }, font);
 };
 
 const seatDimension = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] =>
-  dimension({ from: plan.onFence(-c.width / 2), to: point(0, 0), offset: 9, label: `seat ${say.length(c.seat)}` }, font);
+  dimension({ from: plan.onFence(-c.seatSide), to: point(0, 0), offset: 9, label: `seat ${say.length(c.seat)}` }, font);
 
 /**
  * The carrier's end on the saw, true size, from above. Part `end-cut` is its end, which stands against the fence, `blade-line` the
@@ -93,9 +94,9 @@ const seatDimension = ({ plan, carrier: c }: Sight, say: Words, font: Font): Ite
 export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, font }: { say: Words; font: Font }): Drawing => {
   const plan = carrierPlan(c);
   const sight: Sight = { carrier: c, groove, plan, reach: c.heelToToe / 2 + beyondHeel };
-  const left = plan.onFence(-c.width / 2);
-  const bottom = Math.max(plan.at(sight.reach + 6, -c.width / 2).y, plan.at(sight.reach, c.width / 2).y, plan.heel.y + 20);
-  const leftMost = Math.min(left.x - 45, plan.at(sight.reach, -c.width / 2).x);
+  const left = plan.onFence(-c.seatSide);
+  const bottom = Math.max(plan.at(sight.reach + 6, -c.seatSide).y, plan.at(sight.reach, c.bladeSide).y, plan.heel.y + 20);
+  const leftMost = Math.min(left.x - 45, plan.at(sight.reach, -c.seatSide).x);
   return {
     name: 'carrier', title: 'Carrier on the saw', whole: true, spine: false, datum: left, keepClear: [], lands: [],
     items: [
@@ -105,7 +106,7 @@ export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, fon
         `Saw the carrier's end at ${say.angle(c.endCut)} from square; that end stands against the fence.`,
         `The groove then leads away at ${say.angle(c.turn)} to the fence, and the blade meets the round at ${say.angle(c.sharpAngle)}.`,
         `Carrier ${say.length(c.width)} wide, ${say.length(c.length)} long; its far end is broken off here.`,
-      ]),
+      ], font),
     ],
   };
 };

@@ -1,12 +1,13 @@
 import { dimension } from '../../drawing/dimension.js';
 import type { Drawing, Item } from '../../drawing/drawing.js';
+import { fitText } from '../../drawing/fit-text.js';
 import type { Font } from '../../drawing/font.js';
 import { letter, shape } from '../../drawing/items.js';
 import { leader } from '../../drawing/leader.js';
 import type { LineType } from '../../drawing/line-types.js';
 import { point } from '../../geometry/point.js';
 import { line, rectangle } from '../../geometry/shapes.js';
-import { patternLettering } from './lettered-lines.js';
+import { patternLettering } from './pattern-lettering.js';
 import type { VCradleSolution } from './solve.js';
 import { spreadLabels } from './spread-labels.js';
 import type { Words } from './words.js';
@@ -20,9 +21,9 @@ interface Pair {
 }
 
 /** From the block's side towards the middle. */
-const pairs = (s: VCradleSolution): Pair[] => [
+const pairs = (s: VCradleSolution, font: Font): Pair[] => [
   { half: s.groove.width / 2, type: 'cut', part: 'groove-edge', label: 'edge of the groove' } as const,
-  ...s.held.map((h): Pair => ({ half: h.contactHalfWidth, type: 'hidden', part: `contact-line-${h.round.name}`, label: `${h.round.name} touches` })),
+  ...s.held.map((h): Pair => ({ half: h.contactHalfWidth, type: 'hidden', part: `contact-line-${h.round.name}`, label: `${fitText(h.round.name, 30, 2.5, font)} touches` })),
   ...(s.groove.flat === 0 ? [] : [{ half: s.groove.flat / 2, type: 'reference', part: 'flat-edge', label: 'edge of the flat' } as const]),
 ].sort((a, b) => b.half - a.half);
 
@@ -43,9 +44,9 @@ const stopItems = ({ stop, block }: VCradleSolution, say: Words, font: Font): It
   ...dimension({ from: point(0, block.width / 2), to: point(stop, block.width / 2), offset: -8, label: `stop ${say.length(stop)}` }, font),
 ];
 
-const lineItems = (s: VCradleSolution): Item[] => {
+const lineItems = (s: VCradleSolution, font: Font): Item[] => {
   const { length } = s.block;
-  const all = pairs(s);
+  const all = pairs(s, font);
   const heights = spreadLabels(all.map((p) => -p.half), 4.5);
   return all.flatMap((p, i) => [
     ...[-1, 1].map((side) => shape(p.type, line(point(0, side * p.half), point(length, side * p.half)), p.part)),
@@ -64,13 +65,13 @@ export const drawPlan = (s: VCradleSolution, name: string, say: Words, font: Fon
     datum: point(0, width / 2), keepClear: [], lands: [],
     items: [
       shape('cut', rectangle(0, -width / 2, length, width), 'block-plan'),
-      ...lineItems(s),
+      ...lineItems(s, font),
       shape('centre', line(point(-4, 0), point(length + 4, 0))),
       ...zoneItems(s), ...stopItems(s, say, font),
       ...dimension({ from: point(0, width / 2), to: point(length, width / 2), offset: -17, label: say.length(length) }, font),
       ...patternLettering(point(0, width / 2 + 27), `${name}: block from above`, [
         'Left end: datum. Broken lines: where each round touches the flanks. Keep the middle free for the bit.',
-      ]),
+      ], font),
     ],
   };
 };

@@ -1,16 +1,20 @@
-import { dimension } from '../../drawing/dimension.js';
 import type { Drawing, Item } from '../../drawing/drawing.js';
+import { fitText } from '../../drawing/fit-text.js';
 import type { Font } from '../../drawing/font.js';
 import { shape } from '../../drawing/items.js';
 import { leader } from '../../drawing/leader.js';
 import { add, point, polar, type Point } from '../../geometry/point.js';
 import { circle, line } from '../../geometry/shapes.js';
 import type { Groove, HeldRound } from './held-round.js';
-import { patternLettering } from './lettered-lines.js';
+import { levelDimension } from './level-dimension.js';
+import { patternLettering } from './pattern-lettering.js';
 import { blockPath, groovePath } from './section.js';
 import type { VCradleSolution } from './solve.js';
 import { spreadLabels } from './spread-labels.js';
 import type { Words } from './words.js';
+
+/** Room for a round's name and size beside the drawing, mm. */
+const longestName = 70;
 
 /** Centre of a round in the end view. */
 export const centreInSection = (h: HeldRound, groove: Groove): Point => point(0, groove.apexDepth - h.axisHeight);
@@ -35,24 +39,22 @@ const roundItems = (h: HeldRound, groove: Groove): Item[] => [
 ];
 
 /** One leader a round, from its upper right to a column beside the drawing, in the order of their heights. */
-const roundLabels = (s: VCradleSolution, say: Words): Item[] => {
+const roundLabels = (s: VCradleSolution, say: Words, font: Font): Item[] => {
   const edge = Math.max(s.block.width / 2, s.held[0]!.radius) + 6;
   const anchors = s.held.map((h) => add(centreInSection(h, s.groove), polar(-Math.PI / 3, h.radius)));
   const heights = spreadLabels(anchors.map((a) => a.y - 2), 9);
   return s.held.flatMap((h, i) => leader({
     at: anchors[i]!, elbow: point(edge, heights[i]!), side: 'right',
-    label: [`${h.round.name} ${say.length(h.round.diameter)}`, `${h.proud >= 0 ? 'stands proud' : 'lies below by'} ${say.length(Math.abs(h.proud))}`],
+    label: [fitText(say.round(h.round), longestName, 2.5, font), `${h.proud >= 0 ? 'stands proud' : 'lies below by'} ${say.length(Math.abs(h.proud))}`],
   }));
 };
 
 /** How far the thickest stands proud, on the left. */
-const proudDimension = (s: VCradleSolution, say: Words, font: Font): Item[] => {
+const proudDimension = (s: VCradleSolution, say: Words): Item[] => {
   const thickest = s.held[0]!;
   const left = -Math.max(s.block.width / 2, thickest.radius) - 8;
-  return dimension({
-    from: point(-s.block.width / 2, 0), to: point(0, -thickest.proud), along: -Math.PI / 2, offset: -s.block.width / 2 - left,
-    label: say.length(Math.abs(thickest.proud)),
-  }, font);
+  const ends = [point(-s.block.width / 2, 0), point(0, -thickest.proud)].sort((a, b) => a.y - b.y);
+  return levelDimension({ high: ends[0]!, low: ends[1]!, x: left, side: 'left', label: say.length(Math.abs(thickest.proud)) });
 };
 
 /** The end view with every round that is held, drawn in place: circles `round-<name>`, strokes `contact-<name>` across each contact. */
@@ -64,11 +66,11 @@ export const drawRounds = (s: VCradleSolution, name: string, say: Words, font: F
     items: [
       shape('cut', blockPath(groove, block), 'block-section'), shape('cut', groovePath(groove), 'groove-section'),
       ...s.held.flatMap((h) => roundItems(h, groove)),
-      ...proudDimension(s, say, font), ...roundLabels(s, say),
+      ...proudDimension(s, say), ...roundLabels(s, say, font),
       ...patternLettering(point(-block.width / 2, block.height + 9), `${name}: rounds in the groove`, [
         'Short strokes across the flanks: where each round touches.',
         'Measure from the block’s top to the top of the round.',
-      ]),
+      ], font),
     ],
   };
 };

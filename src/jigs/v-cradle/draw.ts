@@ -26,7 +26,7 @@ export const draw = (s: VCradleSolution, context: Context, font: Font, findings:
       ]),
     ],
     setUps: setUps({ solution: s, findings, say, font }),
-    assumed: s.held.map((h) => `${h.round.name} Ø ${say.length(h.round.diameter)}`),
+    assumed: s.held.map((h) => say.round(h.round)),
     cautions: [...shortCautions, ...(carrier === undefined ? [] : [shortCarrierCaution])],
   };
 };

@@ -1,10 +1,9 @@
-import { dimension } from '../../drawing/dimension.js';
 import type { Drawing } from '../../drawing/drawing.js';
-import type { Font } from '../../drawing/font.js';
 import { letter, shape } from '../../drawing/items.js';
 import { point } from '../../geometry/point.js';
 import { circle, line, polyline, rectangle } from '../../geometry/shapes.js';
 import { scaling, transformPath } from '../../geometry/transform.js';
+import { levelDimension } from './level-dimension.js';
 import { blockPath, groovePath } from './section.js';
 import type { VCradleSolution } from './solve.js';
 import type { Words } from './words.js';
@@ -13,7 +12,7 @@ import type { Words } from './words.js';
 const drawnWidth = 50;
 
 /** The thickest round in the cradle under the bit, seen from the end. Not to scale. */
-export const drillPicture = (s: VCradleSolution, say: Words, font: Font): Drawing => {
+export const drillPicture = (s: VCradleSolution, say: Words): Drawing => {
   const { groove, block } = s;
   const thickest = s.held[0]!;
   const k = drawnWidth / Math.max(block.width, thickest.round.diameter);
@@ -31,8 +30,8 @@ export const drillPicture = (s: VCradleSolution, say: Words, font: Font): Drawin
       shape('cut', circle(point(0, axis), k * thickest.radius)),
       shape('drill', polyline([point(-3, top - 22), point(-3, top - 3), point(0, top - 1), point(3, top - 3), point(3, top - 22)])),
       shape('centre', line(point(0, top - 26), point(0, low + 4))),
-      ...dimension({ from: point(half, low), to: point(0, axis), along: -Math.PI / 2, offset: -(side - half + 8), label: `axis ${say.length(lift + thickest.axisHeight)}` }, font),
-      ...dimension({ from: point(-half, low), to: point(0, top), along: -Math.PI / 2, offset: side - half + 8, label: `top ${say.length(block.height + thickest.proud)}` }, font),
+      ...levelDimension({ high: point(0, axis), low: point(half, low), x: side + 8, side: 'right', label: ['axis', say.length(lift + thickest.axisHeight)] }),
+      ...levelDimension({ high: point(0, top), low: point(-half, low), x: -side - 8, side: 'left', label: ['top', say.length(block.height + thickest.proud)] }),
       shape('reference', rectangle(-side - 2, low, 2 * side + 4, 3)),
       letter(point(side + 30, low + 5), 'table', { anchor: 'end' }),
     ],

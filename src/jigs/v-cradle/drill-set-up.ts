@@ -16,10 +16,10 @@ const heights = (s: VCradleSolution, say: Words): SetUp['tables'][number] => ({
 });
 
 /** Holding and drilling in the cradle. */
-export const drillSetUp = ({ solution: s, say, font }: SetUpSource): SetUp => ({
+export const drillSetUp = ({ solution: s, say }: SetUpSource): SetUp => ({
   operation: 'Hold and drill in the cradle',
   machine: 'Drill press',
-  picture: drillPicture(s, say, font),
+  picture: drillPicture(s, say),
   pictureNote: `${s.held[0]!.round.name} in the groove, seen from the end, not to scale.`,
   numbers: [
     { label: 'Bit over the middle of the groove: from the block’s side A', value: say.length(s.block.width / 2) },

@@ -25,6 +25,8 @@ export const handsFromBlade = 150;
 /** Carrier's end against the fence, left of the blade, below which it rocks. */
 export const leastSeat = 25;
 export const usualSeat = 50;
+/** Turn of a carrier below which its own end is so oblique that it is all edge, degrees. */
+export const leastTurn = 20;
 /** Toe of the finished cut from the fence, so that the blade has left the wood before it meets the fence. */
 export const toeToFence = 10;
 /** Kerf assumed where the shop names none: 1/8 in. */

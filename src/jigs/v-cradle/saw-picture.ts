@@ -4,12 +4,13 @@ import type { Font } from '../../drawing/font.js';
 import { letter, moveItems, shape } from '../../drawing/items.js';
 import { add, point, polar, scale, type Point } from '../../geometry/point.js';
 import { line, polyline, rectangle } from '../../geometry/shapes.js';
+import { levelDimension } from './level-dimension.js';
 import type { VCradleSolution } from './solve.js';
 import type { Words } from './words.js';
 
 /** Width that the block is drawn at, and from scene to scene, mm. */
 const drawnWidth = 34;
-const pitch = 62;
+const pitch = 56;
 /** How far the blade is shown below the table. */
 const belowTable = 10;
 
@@ -25,10 +26,10 @@ interface Scene {
 }
 
 const scenes = ({ sawing }: VCradleSolution): Scene[] => [
-  { title: 'Pass 1', faces: ['A', 'B'], tilt: sawing.tilt, fence: sawing.fence, sawn: [] },
-  { title: 'Pass 2: turned end for end', faces: ['B', 'A'], tilt: sawing.tilt, fence: sawing.fence, sawn: ['right'] },
+  { title: 'Pass 1', faces: ['A', 'B'], tilt: sawing.tilt, fence: sawing.fence.a, sawn: [] },
+  { title: 'Pass 2: turned end for end', faces: ['B', 'A'], tilt: sawing.tilt, fence: sawing.fence.b, sawn: ['right'] },
   ...sawing.flatFences.slice(0, 1).map((fence): Scene =>
-    ({ title: 'The flat: upright, both ways', faces: ['A', 'B'], tilt: 0, fence, sawn: ['left', 'right'] })),
+    ({ title: 'The flat: upright, both ways', faces: ['A', 'B'], tilt: 0, fence: fence.a, sawn: ['left', 'right'] })),
 ];
 
 /** The blade in section: near side through `foot` on the table, leaning away from the fence, its tip `height` up. */
@@ -37,7 +38,7 @@ const blade = (foot: Point, tilt: number, height: number, kerf: number): Item =>
   const thick = polar(tilt, kerf);
   const low = add(foot, scale(up, -belowTable));
   const high = add(foot, scale(up, height / Math.cos(tilt)));
-  return shape('saw', polyline([low, high, add(high, thick), add(low, thick)], true));
+  return shape('drill', polyline([low, high, add(high, thick), add(low, thick)], true));
 };
 
 const sceneItems = (scene: Scene, s: VCradleSolution, say: Words, font: Font): Item[] => {
@@ -49,20 +50,31 @@ const sceneItems = (scene: Scene, s: VCradleSolution, say: Words, font: Font): I
   const flank = (side: 1 | -1): Item => shape('cut', line(point(side * mouth, 0), point(side * flat, -deep)));
   const faceAt = (x: number, label: string): Item => letter(point(x, -high + 4), label, { anchor: 'middle' });
   return [
-    shape('reference', line(point(-half - 8, 0), point(half + 12, 0))),
+    shape('reference', line(point(-half - 8, 0), point(half + 4, 0))),
     shape('reference', rectangle(-half - 5, -high - 6, 5, high + 6)),
     shape('cut', rectangle(-half, -high, drawnWidth, high)),
     ...scene.sawn.map((side) => flank(side === 'left' ? -1 : 1)),
     blade(foot, scene.tilt, deep, Math.max(k * sawing.kerf, 0.8)),
     faceAt(-half + 2.5, scene.faces[0]), faceAt(half - 2.5, scene.faces[1]),
     ...dimension({ from: point(-half, 0), to: foot, offset: -(belowTable + 6), label: say.length(scene.fence) }, font),
-    ...dimension({ from: point(half, 0), to: point(flat, -deep), along: -Math.PI / 2, offset: -7, label: say.length(groove.depth) }, font),
     letter(point(-half - 5, -high - 9), scene.title),
   ];
+};
+
+/** The blade's height, beside the last scene. */
+const heightDimension = ({ block, groove }: VCradleSolution, say: Words): Item[] => {
+  const k = drawnWidth / block.width;
+  return levelDimension({
+    high: point((k * groove.flat) / 2, -k * groove.depth), low: point(drawnWidth / 2, 0), x: drawnWidth / 2 + 7,
+    side: 'right', label: ['all passes', say.length(groove.depth)],
+  });
 };
 
 /** The passes at the table saw, seen from where the maker stands: fence on the left, block face down. Not to scale. */
 export const sawPicture = (s: VCradleSolution, say: Words, font: Font): Drawing => ({
   name: 'saw-picture', title: 'Passes at the saw', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
-  items: scenes(s).flatMap((scene, i) => moveItems(sceneItems(scene, s, say, font), i * pitch, 0)),
+  items: [
+    ...scenes(s).flatMap((scene, i) => moveItems(sceneItems(scene, s, say, font), i * pitch, 0)),
+    ...moveItems(heightDimension(s, say), (scenes(s).length - 1) * pitch, 0),
+  ],
 });

@@ -1,10 +1,21 @@
 import type { NumberRow, SetUp } from '../../drawing/drawing.js';
+import { carrierCodes } from './check-carrier.js';
 import { sawCautions } from './cautions.js';
 import { allowances } from './allowances.js';
 import { sawPicture } from './saw-picture.js';
+import type { BySide, Sawing } from './sawing.js';
 import type { SetUpSource } from './set-ups.js';
 import type { VCradleSolution } from './solve.js';
 import type { Words } from './words.js';
+
+/** Fence face to the near side of the blade, at the table; one row where both passes agree. */
+const fenceRows = (what: string, { fence, flatFences }: Sawing, say: Words): NumberRow[] => {
+  const both = ({ a, b }: BySide): string => Math.abs(a - b) < 1e-9 ? say.length(a) : `A ${say.length(a)}, B ${say.length(b)}`;
+  return [
+    { label: `${what}: fence face to the blade’s near side at the table, passes 1 and 2`, value: both(fence) },
+    ...flatFences.map((f, i) => ({ label: `${what}: the same for the flat, blade upright${i === 0 ? '' : `, setting ${i + 1}`}`, value: both(f) })),
+  ];
+};
 
 const numbers = (s: VCradleSolution, say: Words): NumberRow[] => {
   const { groove, block, sawing, carrier, carrierSawing } = s;
@@ -13,13 +24,8 @@ const numbers = (s: VCradleSolution, say: Words): NumberRow[] => {
     { label: 'Included angle of the groove', value: say.angle(2 * groove.halfAngle) },
     { label: 'Blade from upright, passes 1 and 2', value: say.slope(sawing.tilt) },
     { label: 'Blade’s highest point above the table = depth of the groove', value: say.length(sawing.height) },
-    { label: 'Fence face to the blade’s near side at the table, passes 1 and 2', value: say.length(sawing.fence) },
-    ...sawing.flatFences.map((fence, i) =>
-      ({ label: `The flat: blade upright, same height, fence to near side${i === 0 ? '' : `, setting ${i + 1}`}`, value: say.length(fence) })),
-    ...(carrierSawing === undefined ? [] : [
-      { label: `For the carrier (${say.length(carrier!.width)} wide): fence, passes 1 and 2`, value: say.length(carrierSawing.fence) },
-      ...carrierSawing.flatFences.map((fence) => ({ label: 'For the carrier: fence for the flat', value: say.length(fence) })),
-    ]),
+    ...fenceRows('Block', sawing, say),
+    ...(carrierSawing === undefined ? [] : fenceRows(`Carrier, ${say.length(carrier!.width)} wide`, carrierSawing, say)),
     { label: 'Groove at the block’s top', value: say.length(groove.width) },
     { label: 'Flat at the bottom', value: groove.flat === 0 ? 'none: a sharp V' : say.length(groove.flat) },
     { label: 'V’s point (virtual) below the block’s top', value: say.length(groove.apexDepth) },
@@ -42,7 +48,7 @@ const testSteps = (s: VCradleSolution, say: Words): string[] => {
   const thin = s.held.at(-1)!;
   const top = s.block.height + thick.proud;
   return [
-    `Test: lay ${thick.round.name} (${say.length(thick.round.diameter)}) in a cut of waste. Its top should stand ${say.length(thick.proud)} above the block, ${say.length(top)} above the block’s underside. Too high by 1: move the fence ${Math.tan(s.groove.halfAngle).toFixed(2)} nearer to the blade. Too low: away.`,
+    `Test: lay ${say.round(thick.round)} in a cut of waste. Its top should stand ${say.length(thick.proud)} above the block, ${say.length(top)} above the block’s underside. Too high by 1: move the fence ${Math.tan(s.groove.halfAngle).toFixed(2)} nearer to the blade. Too low: away.`,
     'Groove too wide at the top by 1: fence 0.5 away from the blade; one wall thicker than the other: the block was not square or not held to the fence.',
     ...(s.held.length < 2 ? ['Round touches one flank high and rocks: the tilt is out. Check it with a square set to the included angle.'] : [
       `Tilt: the tops of ${thick.round.name} and ${thin.round.name} differ by ${say.length(thick.proud - thin.proud)}. A larger difference means the V is too narrow: tilt further; a smaller one: less.`,
@@ -63,7 +69,7 @@ export const sawSetUp = ({ solution: s, findings, say, font }: SetUpSource): Set
     'Set tilt and height with the blade stopped; the blade leans away from the fence.',
     'Pass 1: face down, A to the fence. Pass 2: turn the block end for end, B to the fence; nothing else is moved. The off-cut lies free.',
     ...flatStep(s, say), ...testSteps(s, say),
-    ...findings.map((f) => `Note: ${f.message} ${f.remedy}`),
+    ...findings.filter((f) => !carrierCodes.includes(f.code)).map((f) => `Note: ${f.message} ${f.remedy}`),
   ],
   cautions: sawCautions,
 });

@@ -81,8 +81,8 @@ const refuseCarrier = (fields: VCradleFields, rounds: readonly Round[], context:
   return undefined;
 };
 
-const solveCarrier = (fields: VCradleFields, thickest: Round, context: Context): Carrier | undefined =>
-  fields.carrier && carrierOf({ ...fields.carrier, round: fields.carrier.round ?? thickest }, context.units);
+const solveCarrier = (fields: VCradleFields, groove: Groove, thickest: Round, context: Context): Carrier | undefined =>
+  fields.carrier && carrierOf({ ...fields.carrier, round: fields.carrier.round ?? thickest }, groove.width, context.units);
 
 /**
  * Solves groove, block, rounds, saw settings and carrier in closed form. Refuses only what has no numbers: a flat that leaves no
@@ -98,13 +98,13 @@ export const solve = (fields: VCradleFields, context: Context): Outcome<VCradleS
   if (refused.length > 0) return { refused };
   const groove = grooveOf(halfAngle, fields.flat, depth);
   const block = solveBlock(fields, groove, thickest, context);
-  const carrier = solveCarrier(fields, thickest, context);
+  const carrier = solveCarrier(fields, groove, thickest, context);
   const kerf = { width: context.shop.saw?.kerf ?? usualKerf, assumed: context.shop.saw?.kerf === undefined };
   return { solution: {
     groove, block,
     ...(fields.stop === undefined ? {} : { stop: fields.stop }),
     held: rounds.map((r) => heldRound(r, groove)),
-    sawing: sawingOf(groove, block.width, kerf),
-    ...(carrier === undefined ? {} : { carrier, carrierSawing: sawingOf(groove, carrier.width, kerf) }),
+    sawing: sawingOf(groove, { a: block.width / 2, b: block.width / 2 }, kerf),
+    ...(carrier === undefined ? {} : { carrier, carrierSawing: sawingOf(groove, { a: carrier.seatSide, b: carrier.bladeSide }, kerf) }),
   } };
 };

@@ -29,7 +29,7 @@ export const values = (s: VCradleSolution): Values => {
     grooveWidth: s.groove.width,
     apexDepth: s.groove.apexDepth,
     sawTilt: degrees(s.sawing.tilt),
-    fence: s.sawing.fence,
+    fence: s.sawing.fence.a,
     blockLength: s.block.length,
     blockWidth: s.block.width,
     blockHeight: s.block.height,
