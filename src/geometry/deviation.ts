@@ -91,8 +91,8 @@ const distanceTo = (b: Sampled, p: Point): number => {
   for (let i = 0; i <= last; i += 1) {
     const next = far(i + 1);
     if (here <= before && here <= next) {
-      const t = ts[i]! + alongChord(b, i, p) * (ts[i + 1]! - ts[i]!);
-      best = Math.min(best, slide(curve, p, t, range));
+      // The middle as well, for a slide cannot leave a point where a handle of no length makes the slope vanish.
+      for (const u of [alongChord(b, i, p), 0.5]) best = Math.min(best, slide(curve, p, ts[i]! + u * (ts[i + 1]! - ts[i]!), range));
     }
     [before, here] = [here, next];
   }
