@@ -7,6 +7,7 @@ import { placeAt, type SourceText } from './source-text.js';
 /** Mistakes that plain data no longer shows: keys given twice, keys that are not plain names, aliases inside their own anchor. */
 export function checkNodes(document: Document, source: SourceText): readonly Mistake[] {
   const mistakes: Mistake[] = [];
+  let aliases = 0;
   // A list of what is left to do, not recursion: depth is the user's to choose.
   const left: { readonly node: unknown; readonly path: Path }[] = [{ node: document.contents, path: [] }];
   for (let next = left.pop(); next; next = left.pop()) {
@@ -16,12 +17,22 @@ export function checkNodes(document: Document, source: SourceText): readonly Mis
       for (const pair of node.items) left.push({ node: pair.value, path: [...path, keyOf(pair.key)] });
     } else if (isSeq(node)) {
       node.items.forEach((item, index) => left.push({ node: isPair(item) ? item.value : item, path: [...path, index] }));
-    } else if (isAlias(node) && !node.resolve(document)) {
-      mistakes.push({ code: 'unknown-anchor', path: formatPath(path), ...at(node, source), message: `is an alias, and no anchor ${quote(node.source)} stands before it` });
+    } else if (isAlias(node)) {
+      // Each look-up walks the document.
+      if (++aliases > mostAliases) return [tooManyAliases(placeAt(source, node.range?.[0] ?? 0))];
+      if (!node.resolve(document)) mistakes.push({ code: 'unknown-anchor', path: formatPath(path), ...at(node, source), message: `is an alias, and no anchor ${quote(node.source)} stands before it` });
     }
   }
   return mistakes.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
 }
+
+/** Aliases that one file may spend; a hundred repeat any honest block. */
+export const mostAliases = 100;
+
+/** Anchors used more often than `mostAliases`, by themselves or through one another. */
+export const tooManyAliases = (place: ReturnType<typeof placeAt>): Mistake => ({
+  code: 'anchors-multiply', path: '', ...place, message: 'anchors and aliases multiply', allowed: `at most ${mostAliases} aliases in a file, those inside what they repeat counted too`,
+});
 
 /** A mapping's key as plain data spells it. */
 export const keyOf = (key: unknown): string => (isScalar(key) ? String(key.value) : String(key));

@@ -4,7 +4,6 @@ import { quote } from '../errors/quote.js';
 import type { Mistake } from '../errors/user-error.js';
 import { shown } from './field.js';
 import { sortOf, type FieldIssue, type IssueParams } from './issue.js';
-import { locateKey, locateValue } from './locate.js';
 import { formatPath, type Path } from './path.js';
 import type { YamlFile } from './read-yaml.js';
 import { placeAt } from './source-text.js';
@@ -47,14 +46,14 @@ function fromIssue(issue: Issue, yaml: YamlFile, reading: Reading): readonly Mis
 /** A field's refusal as a mistake at its path in the file: at the value, or at what should hold it where it is missing. */
 export function mistakeAt(issue: FieldIssue, path: Path, yaml: YamlFile): Mistake {
   const { follows: _, ...rest } = issue;
-  return { ...rest, path: formatPath(path), ...placeAt(yaml.source, locateValue(yaml.document, path)) };
+  return { ...rest, path: formatPath(path), ...placeAt(yaml.source, yaml.locate.value(path)) };
 }
 
 function unknownKey(key: string, parent: Path, yaml: YamlFile, known: readonly string[]): Mistake {
   const path = [...parent, key];
   const near = nearest(key, known);
   return {
-    code: 'unknown-key', path: formatPath(path), ...placeAt(yaml.source, locateKey(yaml.document, path)),
+    code: 'unknown-key', path: formatPath(path), ...placeAt(yaml.source, yaml.locate.key(path)),
     message: 'is not a key that can stand here', got: quote(key),
     ...(known.length > 0 ? { allowed: known.join(', ') } : {}), ...(near === undefined ? {} : { nearest: near }),
   };

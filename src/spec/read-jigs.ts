@@ -4,7 +4,6 @@ import { wrongSort } from './field.js';
 import type { FieldReader } from './fields.js';
 import type { FieldIssue } from './issue.js';
 import { jigNames, kindIssue, longestJigName, nameIssue } from './jig-names.js';
-import { locateValue } from './locate.js';
 import { mistakeAt, mistakesFromIssues } from './mistakes-from-issues.js';
 import { readText } from './plain-fields.js';
 import type { YamlFile } from './read-yaml.js';
@@ -40,7 +39,7 @@ export function readJigs(yaml: YamlFile, kinds: Kinds, fields: FieldReader): Jig
     schemas.set(kind, schema);
     const read = readFields(entry, index, schema, yaml);
     if ('mistakes' in read) mistakes.push(...read.mistakes);
-    else jigs.push({ kind, name: names[index] ?? kind, fields: read.fields, position: positionAt(yaml.source, locateValue(yaml.document, ['jigs', index])) });
+    else jigs.push({ kind, name: names[index] ?? kind, fields: read.fields, position: positionAt(yaml.source, yaml.locate.value(['jigs', index])) });
   });
   return { jigs, mistakes };
 }

@@ -1,13 +1,14 @@
 import { isMap, parseAllDocuments, type Document } from 'yaml';
 import type { Mistake } from '../errors/user-error.js';
 import { visible } from '../errors/quote.js';
-import { checkNodes } from './check-nodes.js';
+import { checkNodes, mostAliases, tooManyAliases } from './check-nodes.js';
+import { makeLocator, type Locator } from './locate.js';
 import { placeAt, sourceText, type SourceText } from './source-text.js';
 
-/** A YAML file that holds one mapping, as plain data, with its nodes kept for their positions. */
+/** A YAML file that holds one mapping, as plain data, with the means to find its places. */
 export interface YamlFile {
   readonly source: SourceText;
-  readonly document: Document;
+  readonly locate: Locator;
   readonly data: Readonly<Record<string, unknown>>;
   /** Keys given twice: the rest can be read all the same, so that all mistakes are told together. */
   readonly duplicates: readonly Mistake[];
@@ -15,8 +16,6 @@ export interface YamlFile {
 
 /** No spec of a piece of furniture comes near it. */
 const largestFile = 1024 * 1024;
-/** Aliases that one file may spend; a hundred repeat any honest block. */
-const mostAliases = 100;
 
 /**
  * Reads a YAML 1.2 file that holds one mapping. Refuses, with every place: files over 1 MiB, bad syntax, several documents,
@@ -80,10 +79,10 @@ function notAMapping(source: SourceText, document: Document): Mistake {
 
 function toData(source: SourceText, document: Document, duplicates: readonly Mistake[]): YamlFile | { readonly mistakes: readonly Mistake[] } {
   try {
-    return { source, document, duplicates, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
+    return { source, locate: makeLocator(document), duplicates, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;
     const at = placeAt(source, Math.max(0, source.text.search(/(?<=[\s[{,:-])\*/)));
-    return { mistakes: [{ code: 'anchors-multiply', path: '', ...at, message: 'anchors and aliases multiply', allowed: `at most ${mostAliases} repeats in a file` }] };
+    return { mistakes: [tooManyAliases(at)] };
   }
 }
