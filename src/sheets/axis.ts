@@ -52,16 +52,20 @@ export const longestCores = (reach: Reach): { inner: number; outer: number; alon
   inner: reach.window - reach.overlap, outer: reach.window - reach.overlap / 2, alone: reach.window,
 });
 
+/** Two seams no nearer than this leave room for the marks of both and of the seams that cross them, mm. */
+export const leastCore = (reach: Reach): number => reach.overlap + 20;
+
 const slack = 1e-9;
 
-/** Whether every core of the axis fits its sheet. */
+/** Whether every core of the axis fits its sheet and holds its marks. */
 export const isLegal = (axis: Axis): boolean => {
   const most = longestCores(axis);
   const all = cores(axis);
   return all.every(({ from, to }, i) => {
     const seams = Number(i > 0) + Number(i < all.length - 1);
     const limit = [most.alone, most.outer, most.inner][seams]!;
-    return to > from && to - from <= limit + slack;
+    const least = seams === 2 ? leastCore(axis) : 0;
+    return to > from && to - from >= least && to - from <= limit + slack;
   });
 };
 

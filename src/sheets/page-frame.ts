@@ -23,7 +23,7 @@ export interface PageFrame {
 /** Ink of the drawing keeps this far inside the drawing area, so that no pen width crosses its border; mm. */
 export const areaInset = 0.4;
 
-const sideWidth = 6.8;
+const sideWidth = 7;
 const deepestStrip = 22;
 const shallowestStrip = 17;
 /** Share of the live area that the strips leave to the drawing. */

@@ -1,5 +1,5 @@
 import type { Zone } from '../drawing/drawing.js';
-import { longestCores, type Reach } from './axis.js';
+import { leastCore, longestCores, type Reach } from './axis.js';
 import { inkIn, type InkMap } from './ink-map.js';
 
 /** What seams in one direction should keep out of and seek: intervals of that coordinate, mm. */
@@ -59,7 +59,7 @@ const bandSums = (search: AxisSearch, count: number): Int32Array[] => {
   });
 };
 
-/** Core lengths in cells: the last seam may stand no earlier than `lastFrom`; two overlaps are the least between seams. */
+/** Core lengths in cells: the last seam may stand no earlier than `lastFrom`. */
 interface Limits { readonly first: number; readonly inner: number; readonly lastFrom: number; readonly least: number }
 
 const limits = ({ map, along, reach }: AxisSearch): Limits => {
@@ -69,7 +69,7 @@ const limits = ({ map, along, reach }: AxisSearch): Limits => {
     first: Math.floor(most.outer / cell + 1e-9),
     inner: Math.floor(most.inner / cell + 1e-9),
     lastFrom: Math.ceil((map.extent[along] - most.outer) / cell - 1e-9),
-    least: Math.min(Math.ceil((2 * reach.overlap) / cell), Math.floor(most.inner / cell / 2)),
+    least: Math.ceil(leastCore(reach) / cell),
   };
 };
 

@@ -8,6 +8,6 @@ export interface Sheet {
   readonly width: number;
   readonly height: number;
   readonly items: readonly Item[];
-  /** The jig to bookmark on its first sheet. */
-  readonly bookmark?: string;
+  /** What to bookmark here: jigs on their first sheet; several where they share it. */
+  readonly bookmark?: string | readonly string[];
 }

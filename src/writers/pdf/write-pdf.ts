@@ -73,7 +73,7 @@ const openPage = (sheet: Sheet, { document, internals }: ReturnType<typeof newDo
   document.addPage({ size, margin: 0 });
   internals.page.fonts['F'] = font;
   Object.assign(internals.page.dictionary.data, { CropBox: [0, 0, ...size], TrimBox: [0, 0, ...size] });
-  if (sheet.bookmark !== undefined) internals.outline.addItem(cleanText(sheet.bookmark), { fit: true });
+  for (const title of [sheet.bookmark ?? []].flat()) internals.outline.addItem(cleanText(title), { fit: true });
   // pdfkit has put the origin at the top left with y down; this brings points to millimetres, at full precision.
   document.addContent(`${pointsPerMm} 0 0 ${pointsPerMm} 0 0 cm`);
 };

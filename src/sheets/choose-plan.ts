@@ -1,0 +1,73 @@
+import type { Drawing, JigDrawing } from '../drawing/drawing.js';
+import type { Font } from '../drawing/font.js';
+import { UserError } from '../errors/user-error.js';
+import { millimetres } from '../units/format.js';
+import { leastCore, longestCores } from './axis.js';
+import type { LayoutRequest } from './layout-request.js';
+import { pageFrame, type PageFrame } from './page-frame.js';
+import { isBetter, isPlanLegal, planTiles, reachOf, type GivenSeams, type TilePlan } from './plan-tiles.js';
+
+/** The frames that the wishes allow: upright, lying, or both. */
+export const framesOf = (request: LayoutRequest): readonly PageFrame[] => {
+  const { paper, wishes, units } = request;
+  const turns = { auto: [false, true], portrait: [false], landscape: [true] }[wishes.turn];
+  const frames = turns.map((landscape) => pageFrame(paper, wishes.margins, landscape, units));
+  for (const frame of frames) refuseOverlap(request, frame);
+  return frames;
+};
+
+/** A sheet must show more new drawing than overlap, and an overlap must hold a registration mark. */
+const refuseOverlap = ({ wishes }: LayoutRequest, frame: PageFrame): void => {
+  const reach = reachOf(frame, wishes.overlap);
+  const most = Math.floor(Math.min(reach.x.window, reach.y.window) / 3);
+  if (wishes.overlap >= leastOverlap && wishes.overlap <= most) return;
+  throw new UserError(undefined, [{
+    code: wishes.overlap > most ? 'overlap-too-large' : 'overlap-too-small', path: 'sheets.overlap',
+    message: wishes.overlap > most
+      ? 'the overlap leaves too little of each sheet for new drawing'
+      : 'the overlap is too narrow for registration marks',
+    got: millimetres(wishes.overlap), allowed: `${leastOverlap} mm to ${most} mm on this paper`,
+    nearest: millimetres(wishes.overlap > most ? most : leastOverlap),
+  }]);
+};
+
+/** Registration marks must fit the overlap; mm. */
+export const leastOverlap = 9;
+
+const isLong = (plan: TilePlan): boolean => {
+  const { x, y } = plan.grid;
+  return x.extent.to - x.extent.from > y.extent.to - y.extent.from;
+};
+
+/** Of two plans alike in all else, the one with the paper's long edge along the drawing: paper grows least along its grain. */
+const prefer = (a: TilePlan, b: TilePlan): TilePlan => {
+  if (isBetter(a, b)) return a;
+  if (isBetter(b, a)) return b;
+  return a.frame.landscape === isLong(a) ? a : b;
+};
+
+const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[]): never => {
+  const steps = plans.map(({ grid }) => `${millimetres(longestCores(grid.x).inner)} along by ${millimetres(longestCores(grid.y).inner)} across`);
+  const list = (seams: readonly number[]): string => (seams.length === 0 ? 'none' : seams.map(millimetres).join(', '));
+  throw new UserError(undefined, [{
+    code: 'seams-not-possible', path: `sheets.seams.${jig}`,
+    message: `the seams given for ${jig} leave more between them than a sheet holds, or too little for the marks`,
+    got: `along ${list(given.along)}; across ${list(given.across)}`,
+    allowed: `seams at most ${steps.join(', or ')} apart, and at least ${millimetres(leastCore(plans[0]!.grid.x))}`,
+  }]);
+};
+
+/**
+ * The best way to cut a drawing into sheets over the turns of the paper allowed: fewest sheets, then fewest cuts through
+ * what must stay whole, then seams in lands, then the long edge of the paper along the drawing. Refuses given seams that
+ * are too far apart for every turn.
+ */
+export const choosePlan = (drawing: Drawing, jig: JigDrawing, request: LayoutRequest, font: Font): TilePlan => {
+  const given = Object.hasOwn(request.wishes.seams, jig.jig) ? request.wishes.seams[jig.jig] : undefined;
+  const plans = framesOf(request).map((frame) => planTiles({
+    drawing, frame, correction: request.correction, overlap: request.wishes.overlap, ...(given !== undefined && { given }),
+  }, font));
+  const legal = plans.filter(isPlanLegal);
+  if (legal.length === 0) return refuseSeams(jig.jig, given ?? { along: [], across: [] }, plans);
+  return legal.reduce(prefer);
+};

@@ -1,0 +1,62 @@
+import type { Finding } from '../errors/finding.js';
+import type { Item } from '../drawing/drawing.js';
+import type { Font } from '../drawing/font.js';
+import { moveItems } from '../drawing/items.js';
+import { growBox } from '../geometry/box.js';
+import { lengthLabel } from '../units/format.js';
+import { assemblyMap } from './assembly-map.js';
+import { heading, paragraphs, tableBlocks } from './blocks.js';
+import { closingDistances, closingWords } from './closing-distances.js';
+import { flow, type FlowBlock } from './flow.js';
+import type { LayoutRequest } from './layout-request.js';
+import type { PageFrame } from './page-frame.js';
+import { scaleCheck } from './scale-check.js';
+import type { TiledDrawing } from './tile-sheet.js';
+
+/** What the first sheet says of the set. */
+export interface Contents {
+  readonly tiled: readonly TiledDrawing[];
+  /** A row for each jig's patterns and set-ups: what it is, on which sheets. */
+  readonly rows: readonly (readonly [string, string])[];
+  readonly warnings: readonly string[];
+}
+
+const findingWords = (f: Finding): string => {
+  const weight = { stop: 'Not drawn', warn: 'Warning', note: 'Note' }[f.severity];
+  return `${f.jig}: ${weight}. ${f.message}${f.remedy === '' ? '' : ` ${f.remedy}`}`;
+};
+
+const mapBlocks = (tiled: TiledDrawing, request: LayoutRequest, room: { width: number; height: number }, font: Font): FlowBlock[] => {
+  const { plan } = tiled;
+  const size = (axis: 'x' | 'y', k: number): string => lengthLabel((plan.grid[axis].extent.to - plan.grid[axis].extent.from) / k, request.units);
+  const about = `${size('x', plan.toPage.a)} by ${size('y', plan.toPage.d)} on ${plan.tiles.length} sheets, `
+    + `${plan.frame.landscape ? 'landscape' : 'portrait'}, overlap ${lengthLabel(request.wishes.overlap, request.units)}. Hatched: no sheet. Ring: datum.`;
+  const closing = closingDistances(tiled).map((d) => closingWords(d, request.units));
+  return [
+    heading(`Map: ${tiled.jig.title} – ${plan.drawing.title}`, room.width, font),
+    ...paragraphs([about], room.width, font).map((b) => ({ ...b, withNext: true })),
+    assemblyMap(tiled, room, font),
+    ...(closing.length === 0 ? [] : paragraphs(['Once taped, check with a steel tape:'], room.width, font).map((b) => ({ ...b, withNext: true }))),
+    ...paragraphs(closing, room.width, font, { mark: () => '–' }),
+  ];
+};
+
+/**
+ * The drawn parts of the sheets that open a set: scale check, list of sheets, maps, closing distances, findings. One page
+ * where that does.
+ */
+export const firstSheets = (contents: Contents, frame: PageFrame, request: LayoutRequest, font: Font): Item[][] => {
+  const area = growBox(frame.area, -1);
+  const width = area.x1 - area.x0;
+  const top = scaleCheck(area, frame, request, font);
+  const room = { width, height: Math.min(70, (area.y1 - area.y0) / 3) };
+  const blocks: FlowBlock[] = [
+    heading('Sheets of this set', width, font),
+    ...tableBlocks({ rows: contents.rows }, width, font),
+    ...contents.tiled.flatMap((tiled) => mapBlocks(tiled, request, room, font)),
+    ...(contents.warnings.length + request.findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
+    ...paragraphs([...contents.warnings, ...request.findings.map(findingWords)], width, font, { mark: () => '–' }),
+  ];
+  const pages = flow(blocks, { ...area, y0: area.y0 + top.height + 4 }, area);
+  return pages.map((items, i) => (i === 0 ? [...moveItems(top.items, area.x0, area.y0), ...items] : items));
+};

@@ -1,0 +1,98 @@
+import type { JigDrawing } from '../drawing/drawing.js';
+import type { Font } from '../drawing/font.js';
+import { lengthLabel } from '../units/format.js';
+import type { Neighbours } from './code-block.js';
+import { furniture } from './furniture.js';
+import type { LayoutRequest } from './layout-request.js';
+import { areaInset } from './page-frame.js';
+import type { TilePlan } from './plan-tiles.js';
+import { placeKey, seamsOf, tilesByPlace, type Seam } from './seam-lines.js';
+import type { Sheet } from './sheet.js';
+import type { Statement } from './strip-text.js';
+import { closingStatements, pieceWords } from './strip-words.js';
+import { cutItems } from './tile-ink.js';
+import type { GridTile } from './tile-grid.js';
+import { carry, rowAndColumn } from './tile-place.js';
+import { datumMark, seamItems, type CodeOf } from './tile-marks.js';
+
+/** A drawing on several sheets, and what they are called. */
+export interface TiledDrawing {
+  readonly jig: JigDrawing;
+  readonly plan: TilePlan;
+  readonly codeOf: CodeOf;
+  readonly tiles: ReadonlyMap<string, GridTile>;
+}
+
+/** Names the sheets of a plan; `prefix` keeps the codes of several drawings apart. */
+export const tiledDrawing = (jig: JigDrawing, plan: TilePlan, prefix: string): TiledDrawing =>
+  ({ jig, plan, tiles: tilesByPlace(plan), codeOf: rowAndColumn(plan.tiles, prefix) });
+
+/** Where a sheet comes in the set. */
+export interface Place {
+  readonly page: number;
+  readonly count: number;
+}
+
+const neighboursOf = (tiled: TiledDrawing, tile: GridTile): Neighbours => {
+  const code = (row: number, column: number): string | undefined => {
+    const there = tiled.tiles.get(placeKey(row, column));
+    return there === undefined ? undefined : tiled.codeOf(there);
+  };
+  const found = {
+    left: code(tile.row, tile.column - 1), right: code(tile.row, tile.column + 1),
+    above: code(tile.row - 1, tile.column), below: code(tile.row + 1, tile.column),
+  };
+  return Object.fromEntries(Object.entries(found).filter(([, c]) => c !== undefined));
+};
+
+/** Where the top left corner of the sheet's own part lies from the datum, in the drawing's own millimetres. */
+export const stationOf = (plan: TilePlan, tile: GridTile): { readonly along: number; readonly across: number } => ({
+  along: (tile.core.x0 - plan.datum.x) / plan.toPage.a, across: (tile.core.y0 - plan.datum.y) / plan.toPage.d,
+});
+
+const stationWords = ({ plan }: TiledDrawing, tile: GridTile, request: LayoutRequest): string => {
+  const { along, across } = stationOf(plan, tile);
+  const edge = (inner: boolean, side: string): string => (inner ? `${side} seam` : `${side} end of the drawing`);
+  const left = edge(tile.column > 0, 'Left');
+  const top = edge(tile.row > 0, 'top');
+  return `${left} at ${lengthLabel(along, request.units)}, ${top} at ${lengthLabel(across, request.units)} from the datum`;
+};
+
+const sides = { x: ['left', 'right'], y: ['top', 'bottom'] } as const;
+
+const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): string => {
+  const trimmed = seams.filter((s) => s.first === tile).map((s) => `${sides[s.along][1]} edge, lay it over ${codeOf(s.second)}`);
+  const under = seams.filter((s) => s.second === tile).map((s) => `${codeOf(s.first)} comes over the ${sides[s.along][0]} edge`);
+  const trim = trimmed.length === 0 ? '' : `Trim the ${trimmed.join('; the ')}`;
+  const lay = under.join('; ');
+  return [trim, lay].filter((w) => w !== '').join('. ');
+};
+
+const statementsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): Statement[] => [
+  { text: `${tiled.jig.title} – ${tiled.plan.drawing.title}`, lines: 1, part: 'sheet-title' },
+  { text: pieceWords(of.request, of.place), lines: 1, part: 'piece' },
+  { text: stationWords(tiled, tile, of.request), lines: 2, part: 'station' },
+  { text: seamWords(seams, tile, tiled.codeOf), lines: 2, part: 'seams' },
+  ...closingStatements(of.request, tiled.plan.frame, tiled.jig),
+];
+
+/** Makes the sheet of one tile. The window's top left corner stands in the top left corner of the drawing area. */
+export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: { request: LayoutRequest; place: Place }, font: Font): Sheet => {
+  const { plan, codeOf } = tiled;
+  const { frame } = plan;
+  const seams = seamsOf(plan, tiled.tiles, tile);
+  const drawn = [
+    ...cutItems(plan.cut, tile.ink, tile.window),
+    ...seamItems(seams, tile, plan, { codeOf, font }),
+    ...datumMark(plan, tile, font),
+  ];
+  const code = codeOf(tile);
+  const words = { code, neighbours: neighboursOf(tiled, tile), statements: statementsOf(tiled, tile, seams, of) };
+  return {
+    code, title: `${code} – ${tiled.jig.title} – ${plan.drawing.title}`, width: frame.width, height: frame.height,
+    items: [
+      ...carry(drawn, frame.area.x0 + areaInset - tile.window.x0, frame.area.y0 + areaInset - tile.window.y0),
+      ...furniture(frame, words, of.request, font),
+    ],
+  };
+};
