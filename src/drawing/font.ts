@@ -25,6 +25,8 @@ export interface Font {
   readonly glyphs: (text: string) => readonly Glyph[];
   /** Width in mm of a line of lettering with capitals `height` mm high; fractions (⁄ between digits) counted as set. */
   readonly width: (text: string, height: number) => number;
+  /** Outlines of one glyph at the origin on the base line, y down, in ems; quadratic curves raised to cubics exactly. */
+  readonly outline: (id: number) => readonly Path[];
   /** Outlines of the line at the origin on the base line, y down, mm; quadratic curves raised to cubics exactly. */
   readonly outlines: (text: string, height: number) => readonly Path[];
 }

@@ -63,7 +63,7 @@ export const loadFont = (bytes: Uint8Array): Font => {
   const glyphs = glyphSetter(file);
   const known = new Map<number, readonly Path[]>();
   const outline = (id: number): readonly Path[] => {
-    const paths = known.get(id) ?? glyphOutlines(file.glyphs.get(id).getPath(0, 0, em).commands);
+    const paths = known.get(id) ?? glyphOutlines(file.glyphs.get(id).getPath(0, 0, 1).commands);
     known.set(id, paths);
     return paths;
   };
@@ -72,12 +72,13 @@ export const loadFont = (bytes: Uint8Array): Font => {
     bytes,
     capHeight,
     glyphs,
+    outline,
     width: (text, height) => glyphs(text).reduce((sum, g) => sum + g.advance, 0) * (height / capHeight),
     outlines: (text, height) => {
       const size = height / capHeight;
       let pen = 0;
       return glyphs(text).flatMap(({ id, advance }) => {
-        const map = after(scaling(size / em, size / em), translation(pen * size, 0));
+        const map = after(scaling(size, size), translation(pen * size, 0));
         pen += advance;
         return outline(id).map((path) => transformPath(map, path));
       });

@@ -28,15 +28,24 @@ const arcFromEnds = (from: Point, numbers: readonly number[]): Arc => {
   };
 };
 
+/** Numbers as SVG lets them be written: `.5-.3 1`. */
+const readNumbers = (list: string): number[] => {
+  const number = /[+-]?(?:\d+\.?\d*|\.\d+)/g;
+  if (list.replace(number, '').replace(/[\s,]/g, '') !== '') throw new Error(`not numbers: ${list}`);
+  return (list.match(number) ?? []).map(Number);
+};
+
 const counts: Readonly<Record<string, number>> = { M: 2, L: 2, A: 7, C: 6, Q: 4, Z: 0 };
 
-/** The sub-paths of SVG path data in absolute commands M L A C Q Z; throws at any other. Written anew from the SVG specification. */
+/** The sub-paths of SVG path data in commands M L A C Q Z and m l c q z; throws at any other. Written anew from the SVG specification. */
 export const readPathData = (data: string): Path[] => {
   const paths: { start: Point; segments: Segment[]; closed: boolean }[] = [];
   let pen: Point = { x: 0, y: 0 };
-  const rest = data.replace(/([A-Za-z])([^A-Za-z]*)/g, (_, command: string, list: string) => {
-    const numbers = list.trim() === '' ? [] : list.trim().split(/[\s,]+/).map(Number);
-    if (counts[command] !== numbers.length || !numbers.every(Number.isFinite)) throw new Error(`not path data: ${command}${list}`);
+  const rest = data.replace(/([A-Za-z])([^A-Za-z]*)/g, (_, letter: string, list: string) => {
+    const command = letter.toUpperCase();
+    const shift = letter === command ? [0, 0] : [pen.x, pen.y];
+    const numbers = readNumbers(list).map((n, i) => n + shift[i % 2]!);
+    if (counts[command] !== numbers.length || letter === 'a') throw new Error(`not path data: ${letter}${list}`);
     const to = { x: numbers.at(-2) ?? NaN, y: numbers.at(-1) ?? NaN };
     const current = paths.at(-1);
     const [a, b, c, d] = numbers as [number, number, number, number];

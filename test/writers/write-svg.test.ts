@@ -7,6 +7,9 @@ import { filled, letter, shape } from '../../src/drawing/items.js';
 import { lineStyles } from '../../src/drawing/line-types.js';
 import { pathBounds } from '../../src/geometry/bounds.js';
 import { uniteBoxes } from '../../src/geometry/box.js';
+import { endOf } from '../../src/geometry/path.js';
+import { distance } from '../../src/geometry/point.js';
+import { after, rotation, transformPath, translation } from '../../src/geometry/transform.js';
 import { line, polyline, rectangle } from '../../src/geometry/shapes.js';
 import type { Sheet } from '../../src/sheets/sheet.js';
 import { writeSvg } from '../../src/writers/svg/write-svg.js';
@@ -63,6 +66,20 @@ describe('writeSvg', () => {
     const box = uniteBoxes(up.subpaths.map(pathBounds));
     expect([box.x0, box.x1]).toEqual([95, 100]);
     expect(box.y1).toBeLessThan(50);
+  });
+
+  it('outlines lettering within 1.5 µm of the font, at any height and turn', () => {
+    for (const [height, turn] of [[1.8, 0], [2.5, -Math.PI / 2], [10, 0.7], [60, 2]] as const) {
+      const item = letter(p(120, 90), 'Aé 3⁄8 (Ø)', { height, turn });
+      const map = after(rotation(turn), translation(120, 90));
+      const truth = font.outlines(item.text, height).map((path) => transformPath(map, path));
+      const { subpaths } = readSvg(svg([item])).shapes[0]!;
+      expect(subpaths).toHaveLength(truth.length);
+      subpaths.forEach((path, i) => {
+        expect(path.segments.length).toBe(truth[i]!.segments.length);
+        for (const [k, segment] of path.segments.entries()) expect(distance(endOf(segment), endOf(truth[i]!.segments[k]!))).toBeLessThan(1.5e-3);
+      });
+    }
   });
 
   it('clips lettering that a tile cuts through', () => {

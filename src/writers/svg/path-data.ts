@@ -2,6 +2,7 @@ import { arcPoint, eachSegment, type Arc, type Cubic, type Path, type Segment } 
 import type { Point } from '../../geometry/point.js';
 import { ellipseAxes } from '../ellipse-axes.js';
 import { formatNumber } from '../format-number.js';
+import { quadraticControl } from './quadratic-control.js';
 
 /** Arcs are written in pieces of at most a quarter turn: a reader finds the centre from rounded ends, ill-posed near a half turn. */
 const longestPiece = Math.PI / 2;
@@ -16,15 +17,8 @@ const arcData = (arc: Arc, decimals: number): string => {
   return Array.from({ length: pieces }, (_, i) => head + pair(arcPoint(arc, arc.t0 + (span * (i + 1)) / pieces), decimals)).join('');
 };
 
-/** The control point where a cubic is a quadratic raised (all lettering is): shorter to write, the same curve. */
-const quadraticControl = (from: Point, { c1, c2, to }: Cubic): Point | undefined => {
-  const early = { x: from.x + 1.5 * (c1.x - from.x), y: from.y + 1.5 * (c1.y - from.y) };
-  const late = { x: to.x + 1.5 * (c2.x - to.x), y: to.y + 1.5 * (c2.y - to.y) };
-  return Math.hypot(early.x - late.x, early.y - late.y) < 1e-6 ? early : undefined;
-};
-
 const cubicData = (from: Point, cubic: Cubic, decimals: number): string => {
-  const control = quadraticControl(from, cubic);
+  const control = quadraticControl(from, cubic, 1e-6);
   const points = control === undefined ? [cubic.c1, cubic.c2, cubic.to] : [control, cubic.to];
   return (control === undefined ? 'C' : 'Q') + points.map((p) => pair(p, decimals)).join(' ');
 };

@@ -1,16 +1,14 @@
 import type { Item, Lettering, Shape } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import { lineStyles } from '../../drawing/line-types.js';
-import { after, rotation, transformPath, translation } from '../../geometry/transform.js';
 import type { Sheet } from '../../sheets/sheet.js';
 import { formatNumber } from '../format-number.js';
+import { letteringWriter } from './lettering-data.js';
 import { pathData } from './path-data.js';
 import { xmlText } from './xml-text.js';
 
 /** Within 0.05 µm. */
 const shapeDecimals = 4;
-/** Lettering is looked at, not measured: within 0.5 µm, and a quarter shorter. */
-const letterDecimals = 3;
 
 const mm = (value: number): string => formatNumber(value, shapeDecimals);
 
@@ -36,10 +34,7 @@ const shapesElement = (shapes: readonly [Shape, ...Shape[]]): string => {
   return `<path data-line="${first.line}"${partAttribute(first.part)}${styleAttributes(first)} d="${data}"/>`;
 };
 
-const letteringElement = (item: Lettering, font: Font, clipId: string): string => {
-  const shift = { start: 0, middle: 0.5, end: 1 }[item.anchor] * font.width(item.text, item.height);
-  const map = after(translation(-shift, 0), after(rotation(item.turn), translation(item.at.x, item.at.y)));
-  const data = font.outlines(item.text, item.height).map((path) => pathData(transformPath(map, path), letterDecimals)).join('');
+const letteringElement = (item: Lettering, data: string, clipId: string): string => {
   const clip = item.clip === undefined ? '' : ` clip-path="url(#${clipId})"`;
   return `<path data-line="lettering"${partAttribute(item.part)} role="img" aria-label="${xmlText(item.text)}"${clip} fill="#000" stroke="none" d="${data}"/>`;
 };
@@ -52,6 +47,7 @@ const clipElement = (item: Lettering, id: string): string => {
 
 const elements = (items: readonly Item[], font: Font): string[] => {
   const lines: string[] = [];
+  const outlined = letteringWriter(font);
   let run: [Shape, ...Shape[]] | undefined;
   let clips = 0;
   const endRun = (): void => {
@@ -66,7 +62,7 @@ const elements = (items: readonly Item[], font: Font): string[] => {
     }
     endRun();
     const id = `clip-${item.clip === undefined ? 0 : ++clips}`;
-    lines.push(clipElement(item, id) + letteringElement(item, font, id));
+    lines.push(clipElement(item, id) + letteringElement(item, outlined(item), id));
   }
   endRun();
   return lines;
@@ -74,7 +70,7 @@ const elements = (items: readonly Item[], font: Font): string[] => {
 
 /**
  * A sheet as SVG text: `width`/`height` in mm, a viewBox in mm, absolute coordinates and no transform, so that a number in
- * the file is a place on the paper. Shapes carry `data-line` and `data-part`; lettering is outlined and keeps its words in
+ * the file is a place on the paper (outlines of lettering are written on from an absolute start). Shapes carry `data-line` and `data-part`; lettering is outlined and keeps its words in
  * `aria-label`. Neighbouring unnamed shapes of one look share an element. Shapes within 0.05 µm. The same sheet gives the
  * same text. Refuses numbers that are not finite.
  */
