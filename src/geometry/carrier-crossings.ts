@@ -25,11 +25,11 @@ const lineAndCircle = (at: Point, along: Point, centre: Point, radius: number): 
 };
 
 const circleAndCircle = (c1: Point, r1: number, c2: Point, r2: number): Point[] => {
-  const d = { x: c2.x - c1.x, y: c2.y - c1.y };
-  const square = dot(d, d);
-  if (square === 0) return [];
-  const a = (square + r1 * r1 - r2 * r2) / (2 * square);
-  const h = touchRoot(r1 * r1 / square - a * a, Math.max(1, r1 * r1 / square));
+  const apart = Math.hypot(c2.x - c1.x, c2.y - c1.y);
+  if (apart === 0) return [];
+  const d = { x: (c2.x - c1.x) / apart, y: (c2.y - c1.y) / apart };
+  const a = (apart * apart + (r1 - r2) * (r1 + r2)) / (2 * apart);
+  const h = touchRoot((r1 - a) * (r1 + a), r1 * r1);
   return Number.isNaN(h) ? [] : [-h, h].map((k) => ({ x: c1.x + a * d.x - k * d.y, y: c1.y + a * d.y + k * d.x }));
 };
 

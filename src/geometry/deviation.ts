@@ -81,7 +81,7 @@ const fromChord = (b: Sampled, i: number, p: Point): number => {
  * Distance of a point from a sampled curve: slid to from each chord that is nearer than the chords beside it. The nearest
  * chord alone would not do at a cusp, where it may lie on the other branch.
  */
-const distanceTo = (b: Sampled, p: Point): number => {
+const distanceTo = (b: Sampled, p: Point, starts: number): number => {
   const { curve, ts } = b;
   const last = ts.length - 2;
   const far = (i: number): number => (i > last ? Infinity : fromChord(b, i, p));
@@ -91,27 +91,38 @@ const distanceTo = (b: Sampled, p: Point): number => {
   for (let i = 0; i <= last; i += 1) {
     const next = far(i + 1);
     if (here <= before && here <= next) {
-      // The middle as well, for a slide cannot leave a point where a handle of no length makes the slope vanish.
-      for (const u of [alongChord(b, i, p), 0.5]) best = Math.min(best, slide(curve, p, ts[i]! + u * (ts[i + 1]! - ts[i]!), range));
+      const low = ts[Math.max(0, i - 1)]!;
+      const span = ts[Math.min(last + 1, i + 2)]! - low;
+      best = Math.min(best, slide(curve, p, ts[i]! + alongChord(b, i, p) * (ts[i + 1]! - ts[i]!), range));
+      for (let k = 0; k < starts; k += 1) best = Math.min(best, slide(curve, p, low + ((k + 0.5) / starts) * span, range));
     }
     [before, here] = [here, next];
   }
   return best;
 };
 
+/** Starts of a slide within a chord: none but the nearest point of the chord, until a point seems to stand out. */
+const FEW = 0;
+/** Starts over a chord and both beside it: a corner between samples, or a handle of no length, may stop a slide short. */
+const MANY = 36;
+
 /** Greatest distance of `a` from `b`: at a's samples, then narrowed in about the worst of them. */
 const oneWay = (a: Sampled, b: Sampled): number => {
   let worst = 0;
   let at = 0;
+  const standsOut = (p: Point): number => {
+    const quick = distanceTo(b, p, FEW);
+    return quick > worst ? distanceTo(b, p, MANY) : quick;
+  };
   a.xs.forEach((x, i) => {
-    const d = distanceTo(b, { x, y: a.ys[i]! });
+    const d = standsOut({ x, y: a.ys[i]! });
     if (d > worst) { worst = d; at = i; }
   });
   let low = a.ts[Math.max(0, at - 1)]!;
   let high = a.ts[Math.min(a.ts.length - 1, at + 1)]!;
   for (let i = 0; i < 20; i += 1) {
     const [m, n] = [low + (high - low) / 3, high - (high - low) / 3];
-    const [dm, dn] = [distanceTo(b, a.curve.point(m)), distanceTo(b, a.curve.point(n))];
+    const [dm, dn] = [standsOut(a.curve.point(m)), standsOut(a.curve.point(n))];
     worst = Math.max(worst, dm, dn);
     if (dm < dn) low = m; else high = n;
   }
@@ -129,7 +140,7 @@ export interface DeviationOptions {
 /**
  * The greatest distance, mm, between a path and a true curve over `from`…`to`, both ways: no point of the path lies farther
  * from the curve, none of the curve farther from the path (Hausdorff distance). Found by dense samples, the nearest point of
- * the other searched from the nearest samples, and the worst narrowed in; never below the distance at a sample.
+ * the other searched from the nearest chords, and the worst narrowed in; never below the distance at a sample.
  * It depends on neither curve's parameter, so it judges any path, a fit's or one read back from a file.
  */
 export const deviation = (path: Path, curve: Curve, options: DeviationOptions): number => {

@@ -35,7 +35,7 @@ export const trimTo = (placed: PlacedSegment, begin: Point, end: Point): PlacedS
 };
 
 /** Whether a point of the carrier lies within the segment, its ends left out. */
-const within = ({ segment, from }: PlacedSegment, p: Point): boolean => {
+export const liesWithin = ({ segment, from }: PlacedSegment, p: Point): boolean => {
   if (distance(p, from) < SAME || distance(p, endOf(segment)) < SAME) return false;
   if (segment.kind !== 'arc') {
     const d = subtract(endOf(segment), from);
@@ -47,7 +47,7 @@ const within = ({ segment, from }: PlacedSegment, p: Point): boolean => {
 };
 
 const crossEachOther = (one: PlacedSegment, other: PlacedSegment): boolean =>
-  carrierCrossings(carrierOf(one), carrierOf(other)).some((p) => within(one, p) && within(other, p));
+  carrierCrossings(carrierOf(one), carrierOf(other)).some((p) => liesWithin(one, p) && liesWithin(other, p));
 
 /** Whether any two straight runs or circular arcs of an outline cross other than end to end. */
 export const meetAgain = (placed: readonly PlacedSegment[]): boolean => {

@@ -2,16 +2,11 @@ import { greatestHalfDiameter } from './arc-to-cubics.js';
 import { segmentBounds } from './bounds.js';
 import type { Box } from './box.js';
 import { explicitSegments, type PlacedSegment } from './explicit-segments.js';
+import { isCircular } from './length.js';
+import { lineArcDistance, type PointPair } from './line-arc-distance.js';
 import type { Path } from './path.js';
 import { cross, distance, dot, type Point, subtract } from './point.js';
 import { segmentPoint } from './segment-point.js';
-
-/** Where two paths come nearest, mm. */
-export interface NearestOfPaths {
-  readonly distance: number;
-  readonly first: Point;
-  readonly second: Point;
-}
 
 /** A stretch of a segment, its chord, and how far it may sag from the chord. */
 interface Stretch {
@@ -77,7 +72,7 @@ const boxGap = (a: Box, b: Box): number =>
   Math.hypot(Math.max(0, a.x0 - b.x1, b.x0 - a.x1), Math.max(0, a.y0 - b.y1, b.y0 - a.y1));
 
 /** Narrows in on the least distance between two stretches, both halved until their sag cannot matter. */
-const search = (first: Stretch, second: Stretch, best: NearestOfPaths, accuracy: number): NearestOfPaths => {
+const search = (first: Stretch, second: Stretch, best: PointPair, accuracy: number): PointPair => {
   const stack: (readonly [Stretch, Stretch])[] = [[first, second]];
   let least = best;
   for (let pair = stack.pop(); pair !== undefined; pair = stack.pop()) {
@@ -95,21 +90,29 @@ const search = (first: Stretch, second: Stretch, best: NearestOfPaths, accuracy:
   return least;
 };
 
+const isLineOrArc = ({ segment }: PlacedSegment): boolean =>
+  segment.kind === 'line' || (segment.kind === 'arc' && isCircular(segment));
+
 /**
- * The least distance between two paths as pen strokes (what lies within them does not count), and where it is; exact for
- * straight runs, else never below the true one and above it by at most `accuracy` mm. Pairs of segments are tried from
+ * The least distance between two paths as pen strokes (what lies within them does not count), and where it is; exact between
+ * straight runs and circular arcs, else never below the true one and above it by at most `accuracy` mm. Pairs of segments are tried from
  * the nearest boxes on, so that far ones cost a comparison only.
  */
-export const pathDistance = (one: Path, other: Path, accuracy = 1e-6): NearestOfPaths => {
+export const pathDistance = (one: Path, other: Path, accuracy = 1e-6): PointPair => {
   const boxed = (path: Path) => explicitSegments(path).map((placed) => ({ placed, box: segmentBounds(placed.segment, placed.from) }));
   const others = boxed(other);
   const pairs = boxed(one)
     .flatMap((a) => others.map((b) => ({ a, b, gap: boxGap(a.box, b.box) })))
     .sort((p, q) => p.gap - q.gap);
-  let least: NearestOfPaths = { distance: distance(one.start, other.start), first: one.start, second: other.start };
+  let least: PointPair = { distance: distance(one.start, other.start), first: one.start, second: other.start };
   for (const { a, b, gap } of pairs) {
     if (gap >= least.distance) break;
-    least = search(stretchOf(a.placed, 0, 1), stretchOf(b.placed, 0, 1), least, accuracy);
+    if (isLineOrArc(a.placed) && isLineOrArc(b.placed)) {
+      const here = lineArcDistance(a.placed, b.placed);
+      if (here.distance < least.distance) least = here;
+    } else {
+      least = search(stretchOf(a.placed, 0, 1), stretchOf(b.placed, 0, 1), least, accuracy);
+    }
   }
   return least;
 };

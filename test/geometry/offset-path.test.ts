@@ -1,0 +1,127 @@
+import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
+import Module from 'manifold-3d';
+import { describe, expect, it } from 'vitest';
+import { GeometryError } from '../../src/errors/geometry-error.js';
+import { flattenPath } from '../../src/geometry/flatten-path.js';
+import { pathLength } from '../../src/geometry/length.js';
+import { offsetPath } from '../../src/geometry/offset-path.js';
+import { pathArea } from '../../src/geometry/path-area.js';
+import { pathDistance } from '../../src/geometry/path-distance.js';
+import type { Path } from '../../src/geometry/path.js';
+import { point } from '../../src/geometry/point.js';
+import { reversePath } from '../../src/geometry/reverse-path.js';
+import { circle, ellipse, polyline, rectangle, roundedRectangle, slot } from '../../src/geometry/shapes.js';
+import { rotation, transformPath } from '../../src/geometry/transform.js';
+import { near } from './near.js';
+
+/** A board's edge with two U-shaped seats opening upwards, their bottoms half circles, the mouths sharp. */
+const seats = (width: number): Path => {
+  const seat = (x: number): Path['segments'] => {
+    const r = width / 2;
+    return [
+      { kind: 'line', to: point(x - r, 0) }, { kind: 'line', to: point(x - r, 20) },
+      { kind: 'arc', centre: point(x, 20), u: point(r, 0), v: point(0, r), t0: Math.PI, t1: 0 },
+      { kind: 'line', to: point(x + r, 0) },
+    ];
+  };
+  return {
+    start: point(0, 0), closed: true,
+    segments: [...seat(30), ...seat(80), { kind: 'line', to: point(120, 0) }, { kind: 'line', to: point(120, 60) }, { kind: 'line', to: point(0, 60) }],
+  };
+};
+
+const outlines: readonly (readonly [string, Path, number])[] = [
+  ['a rectangle', rectangle(0, 0, 60, 30), 6],
+  ['a rounded rectangle', roundedRectangle({ x0: 0, y0: 0, x1: 60, y1: 30 }, 8), 6],
+  ['a slot', slot(point(0, 0), point(40, 9), 12), 6],
+  ['an L', polyline([point(0, 0), point(60, 0), point(60, 25), point(25, 25), point(25, 70), point(0, 70)], true), 5],
+  ['seats', seats(24), 5],
+  ['a circle', circle(point(3, 4), 25), 6],
+];
+
+describe('offsetPath of lines and circular arcs', () => {
+  for (const [name, outline, by] of outlines) {
+    for (const move of [by, -by, by / 7, -by / 7]) {
+      for (const turn of [0, 0.7, 2.9]) {
+        it(`moves ${name} by ${move} mm, turned by ${turn}, as clipper does`, () => {
+          const path = transformPath(rotation(turn), outline);
+          const moved = offsetPath(path, move);
+          const corners = flattenPath(path, 1e-5).map(({ x, y }) => ({ x, y }));
+          const [theirs] = inflatePathsD([corners], move, JoinType.Round, EndType.Polygon, 2, 6, 1e-5);
+          near(Math.abs(pathArea(moved)), Math.abs(pathArea(polyline(theirs!.map(({ x, y }) => ({ x, y })), true))), 2e-3);
+          expect(Math.sign(pathArea(moved))).toBe(Math.sign(pathArea(path)));
+          near(pathDistance(moved, path).distance, Math.abs(move), 2e-6);
+        });
+      }
+    }
+  }
+
+  it('of an outline run the other way is the same outline', () => {
+    for (const [, path, by] of outlines) near(pathLength(offsetPath(reversePath(path), by)), pathLength(offsetPath(path, by)), 1e-9);
+  });
+
+  it('puts arcs about convex corners and keeps corners sharp inwards', () => {
+    const out = offsetPath(rectangle(0, 0, 60, 30), 5);
+    expect(out.segments.map((s) => s.kind).filter((k) => k === 'arc')).toHaveLength(4);
+    near(pathArea(out), 60 * 30 + 2 * 5 * 90 + Math.PI * 25, 1e-9);
+    near(pathArea(offsetPath(rectangle(0, 0, 60, 30), -5)), 50 * 20, 1e-9);
+    expect(offsetPath(rectangle(0, 0, 60, 30), -5).segments.every((s) => s.kind === 'line')).toBe(true);
+  });
+
+  it('shrinks a corner arc of the same radius to a sharp corner', () => {
+    near(pathArea(offsetPath(roundedRectangle({ x0: 0, y0: 0, x1: 60, y1: 30 }, 5), -5)), 50 * 20, 1e-9);
+  });
+
+  it('refuses a bend tighter than the move, with the figures', () => {
+    try {
+      offsetPath(seats(8), 5);
+      expect.unreachable();
+    } catch (error) {
+      expect(error).toBeInstanceOf(GeometryError);
+      expect((error as GeometryError).figures).toEqual({ radius: 4, offset: 5 });
+    }
+    expect(() => offsetPath(roundedRectangle({ x0: 0, y0: 0, x1: 60, y1: 30 }, 4.9), -5)).toThrow(GeometryError);
+  });
+
+  it('refuses an outline that closes up', () => {
+    expect(() => offsetPath(rectangle(0, 0, 60, 9), -5)).toThrow(GeometryError);
+    const neck = polyline([point(0, 0), point(30, 0), point(30, 12), point(50, 12), point(50, 0), point(80, 0), point(80, 30), point(50, 30), point(50, 18), point(30, 18), point(30, 30), point(0, 30)], true);
+    expect(() => offsetPath(neck, -3.5)).toThrow(GeometryError);
+    expect(pathArea(offsetPath(neck, -2.5))).toBeGreaterThan(0);
+    const mouth = polyline([point(0, 0), point(60, 0), point(60, 27), point(40, 27), point(40, 10), point(20, 10), point(20, 50), point(40, 50), point(40, 33), point(60, 33), point(60, 60), point(0, 60)], true);
+    expect(() => offsetPath(mouth, 4)).toThrow(GeometryError);
+    expect(pathArea(offsetPath(mouth, 2))).toBeGreaterThan(0);
+  });
+
+  it('refuses an open path', () => expect(() => offsetPath(polyline([point(0, 0), point(9, 9)]), 1)).toThrow(GeometryError));
+});
+
+describe('offsetPath of free forms', () => {
+  it('of an ellipse keeps within 10 µm of the true parallel', () => {
+    const oval = ellipse(point(5, 6), 60, 30, 0.3);
+    for (const by of [7, -7]) {
+      const moved = offsetPath(oval, by);
+      for (const corner of flattenPath(moved, 1)) {
+        const spot: Path = { start: corner, closed: false, segments: [{ kind: 'line', to: corner }] };
+        near(pathDistance(spot, oval).distance, Math.abs(by), 0.01);
+      }
+    }
+  });
+
+  it('agrees with an independent polygon library in area', async () => {
+    const { CrossSection, setup } = await Module().then((m) => { m.setup(); return m; });
+    expect(setup).toBeTypeOf('function');
+    const leaf: Path = {
+      start: point(0, 0), closed: true,
+      segments: [{ kind: 'cubic', c1: point(40, -50), c2: point(90, -20), to: point(100, 0) }, { kind: 'cubic', c1: point(80, 60), c2: point(20, 50), to: point(0, 0) }],
+    };
+    const polygon = flattenPath(leaf, 1e-4).map(({ x, y }): [number, number] => [x, y]);
+    const section = new CrossSection([polygon], 'NonZero');
+    for (const by of [4, -4]) near(Math.abs(pathArea(offsetPath(leaf, by))), section.offset(by, 'Round', 2, 3000).area(), 0.01 * 300);
+  });
+
+  it('refuses a bend tighter than the move', () => {
+    expect(() => offsetPath(ellipse(point(0, 0), 60, 10, 0), -2)).toThrow(GeometryError);
+    expect(pathArea(offsetPath(ellipse(point(0, 0), 60, 10, 0), -1.6))).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { boxOf } from '../../src/geometry/box.js';
+import { explicitSegments } from '../../src/geometry/explicit-segments.js';
+import { flattenPath } from '../../src/geometry/flatten-path.js';
+import { minimumRadius } from '../../src/geometry/minimum-radius.js';
+import { pathArea } from '../../src/geometry/path-area.js';
+import { pathDistance } from '../../src/geometry/path-distance.js';
+import type { Path } from '../../src/geometry/path.js';
+import { type Point, point } from '../../src/geometry/point.js';
+import { pointInPath } from '../../src/geometry/point-in-path.js';
+import { reversePath } from '../../src/geometry/reverse-path.js';
+import { segmentPoint } from '../../src/geometry/segment-point.js';
+import { circle, ellipse, line, polyline, rectangle, roundedRectangle, slot } from '../../src/geometry/shapes.js';
+import { anyPath, anyPoint } from './arbitrary.js';
+import { near } from './near.js';
+
+describe('pathArea', () => {
+  it('of a rectangle, ellipse, slot and rounded rectangle is the textbook one, clockwise positive', () => {
+    near(pathArea(rectangle(3, 4, 5, 6)), 30, 1e-12);
+    near(pathArea(ellipse(point(9, -8), 5, 2, 0.7)), 10 * Math.PI, 1e-11);
+    near(pathArea(reversePath(circle(point(1, 1), 3))), -9 * Math.PI, 1e-11);
+    near(pathArea(slot(point(0, 0), point(10, 0), 2)), 40 + 4 * Math.PI, 1e-11);
+    near(pathArea(roundedRectangle({ x0: 1, y0: 2, x1: 31, y1: 22 }, 5)), 600 - (4 - Math.PI) * 25, 1e-11);
+  });
+  it('is that of a fine polygon', () => {
+    fc.assert(fc.property(anyPath, (path) => {
+      const corners = flattenPath({ ...path, closed: true }, 1e-3);
+      if (corners.length > 2) near(pathArea(path), pathArea(polyline(corners, true)), 3);
+    }), { numRuns: 60 });
+  });
+});
+
+describe('flattenPath', () => {
+  it('keeps chords within the tolerance', () => {
+    fc.assert(fc.property(anyPath, (path) => {
+      const corners = flattenPath(path, 0.05);
+      const chords = polyline(corners.length > 1 ? corners : [...corners, ...corners], path.closed);
+      for (const { segment, from } of explicitSegments(path)) {
+        for (let i = 0; i <= 20; i += 1) {
+          const p = segmentPoint(segment, from, i / 20);
+          expect(pathDistance(line(p, p), chords).distance).toBeLessThanOrEqual(0.0501);
+        }
+      }
+    }), { numRuns: 25 });
+  });
+});
+
+/** Winding by the sum of the angles that the corners of a fine polygon subtend. */
+const winding = (path: Path, p: Point): number => {
+  const corners = flattenPath({ ...path, closed: true }, 1e-4);
+  return Math.round(corners.reduce((sum, a, i) => {
+    const b = corners[(i + 1) % corners.length]!;
+    return sum + Math.atan2((a.x - p.x) * (b.y - p.y) - (a.y - p.y) * (b.x - p.x), (a.x - p.x) * (b.x - p.x) + (a.y - p.y) * (b.y - p.y));
+  }, 0) / (2 * Math.PI));
+};
+
+describe('pointInPath', () => {
+  it('agrees with the angle sum of a fine polygon', () => {
+    fc.assert(fc.property(anyPath, anyPoint, (path, p) => {
+      if (pathDistance(line(p, p), { ...path, closed: true }).distance > 1e-3) expect(pointInPath(path, p)).toBe(winding(path, p) !== 0);
+    }), { numRuns: 300 });
+  });
+  it('counts a corner level with the point once', () => {
+    const diamond = polyline([point(0, -5), point(5, 0), point(0, 5), point(-5, 0)], true);
+    expect([point(0, 0), point(-6, 0), point(6, 0), point(-6, -5), point(-6, 5)].map((p) => pointInPath(diamond, p))).toEqual([true, false, false, false, false]);
+    expect(pointInPath(circle(point(0, 0), 5), point(-4.9, 0))).toBe(true);
+  });
+});
+
+describe('pathDistance', () => {
+  it('between circles is the gap of their centres less the radii', () => {
+    near(pathDistance(circle(point(0, 0), 30), circle(point(70, 20), 25)).distance, Math.hypot(70, 20) - 55, 1e-6);
+    near(pathDistance(circle(point(0, 0), 30), circle(point(3, 0), 20)).distance, 7, 1e-6);
+    near(pathDistance(circle(point(0, 0), 30), circle(point(0, 0), 24)).distance, 6, 1e-6);
+  });
+  it('is 0 where paths cross', () => near(pathDistance(circle(point(0, 0), 30), line(point(0, 0), point(90, 1))).distance, 0, 1e-6));
+  it('is never above that of dense samples, nor much below, and gives points that lie so far apart', () => {
+    fc.assert(fc.property(anyPath, anyPath, (a, b) => {
+      const { distance, first, second } = pathDistance(a, b);
+      near(Math.hypot(first.x - second.x, first.y - second.y), distance, 1e-12);
+      const [p, q] = [a, b].map((path) => explicitSegments(path).flatMap(({ segment, from }) => Array.from({ length: 61 }, (_, i) => segmentPoint(segment, from, i / 60))));
+      let least = Infinity;
+      for (const m of p!) for (const n of q!) least = Math.min(least, Math.hypot(m.x - n.x, m.y - n.y));
+      expect(distance).toBeLessThanOrEqual(least + 1e-6);
+      // Neighbouring samples stand at most 15 mm apart at these sizes.
+      expect(distance).toBeGreaterThanOrEqual(least - 15);
+    }), { numRuns: 60 });
+  });
+});
+
+describe('minimumRadius', () => {
+  it('tells the two bends apart', () => {
+    const box = boxOf([point(0, 0), point(40, 30)]);
+    expect(minimumRadius(roundedRectangle(box, 7))).toEqual({ clockwise: 7, anticlockwise: Infinity });
+    expect(minimumRadius(reversePath(roundedRectangle(box, 7)))).toEqual({ clockwise: Infinity, anticlockwise: 7 });
+    expect(minimumRadius(rectangle(0, 0, 5, 5))).toEqual({ clockwise: 0, anticlockwise: Infinity });
+    const ell = polyline([point(0, 0), point(60, 0), point(60, 25), point(25, 25), point(25, 70), point(0, 70)], true);
+    expect(minimumRadius(ell)).toEqual({ clockwise: 0, anticlockwise: 0 });
+  });
+  it('of an ellipse is b²/a', () => near(minimumRadius(ellipse(point(1, 2), 50, 20, 0.4)).clockwise, 8, 1e-4));
+  it('of a cubic is that of its sharpest bend', () => {
+    // A parabola y = x²/4 as a cubic: radius 2 at its vertex.
+    const parabola: Path = { start: point(-4, 4), closed: false, segments: [{ kind: 'cubic', c1: point(-4 / 3, -4 / 3), c2: point(4 / 3, -4 / 3), to: point(4, 4) }] };
+    const { clockwise, anticlockwise } = minimumRadius(parabola);
+    near(Math.min(clockwise, anticlockwise), 2, 1e-5);
+    expect(Math.max(clockwise, anticlockwise)).toBe(Infinity);
+  });
+});
