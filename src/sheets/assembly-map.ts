@@ -36,7 +36,7 @@ const boxAt = (map: Transform, b: Box): Box => {
 
 const codeIn = (b: Box, code: string, font: Font): Item[] => {
   const [w, h] = [b.x1 - b.x0 - 1, b.y1 - b.y0 - 1];
-  const height = [5, 3.5, 2.5, 1.8].find((t) => t <= h && font.width(code, t) <= w);
+  const height = [3.5, 2.5, 1.8].find((t) => t <= h && font.width(code, t) <= w);
   if (height === undefined) return [];
   return [letter(point((b.x0 + b.x1) / 2, (b.y0 + b.y1 + height) / 2), fitText(code, w, height, font), { height, anchor: 'middle', part: 'map-code' })];
 };

@@ -7,7 +7,7 @@ import type { Correction } from './layout-request.js';
 import { barOverhang, leastBar, type PageFrame } from './page-frame.js';
 
 /** What a bar with one rule takes across its length, mm: ticks and figures on one side, end strokes on the other. */
-export const barDepth = ruleDepth + 1.7;
+export const barDepth = ruleDepth + 1.6;
 
 /** The longest round nominal length whose bar fits `room` once printed by `factor`: whole inches, or tens of millimetres. mm. */
 export const barLength = (room: number, factor: number, units: Units): number => {
@@ -39,7 +39,7 @@ export const frameBars = (frame: PageFrame, factors: Correction, units: Units): 
     after(scaling(1 / factors.x, 1 / factors.y), translation(x, y)), 0);
   const top = frame.strip.y1 - barDepth;
   return [
-    ...placed('x', frame.strip.x0 + barOverhang / 2, inch ? top + 1.6 : frame.strip.y1 - 1.6),
+    ...placed('x', frame.strip.x0 + barOverhang / 2, inch ? top + 1.55 : frame.strip.y1 - 1.6),
     ...placed('y', inch ? frame.side.x0 + 1.6 : frame.side.x0 + ruleDepth + 0.1, frame.side.y1 - barOverhang / 2),
   ];
 };

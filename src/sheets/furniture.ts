@@ -4,25 +4,25 @@ import { barDepth, frameBars } from './bars.js';
 import { codeBlock, type Neighbours } from './code-block.js';
 import { pageCorrection, type LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
-import { stripText, type Statement } from './strip-text.js';
+import { stripText, type StripWords } from './strip-text.js';
 
 export interface FurnitureWords {
   readonly code: string;
   readonly neighbours?: Neighbours;
-  readonly statements: readonly Statement[];
+  readonly words: StripWords;
 }
 
-const codeWidth = 24;
+const codeWidth = 22;
 
 /** Everything on a sheet beside its drawing: code, words and both bars, all inside the strip and the side. */
 export const furniture = (frame: PageFrame, words: FurnitureWords, request: LayoutRequest, font: Font): Item[] => {
   const { strip } = frame;
-  const [top, bottom] = [strip.y0 + 0.8, strip.y1 - barDepth - 0.4];
-  const code = { x0: strip.x0 + 0.2, y0: top, x1: strip.x0 + codeWidth, y1: bottom };
-  const text = { x0: strip.x0 + codeWidth + 2, y0: top - 0.3, x1: strip.x1, y1: bottom };
+  const [top, bottom] = [strip.y0 + 0.1, strip.y1 - barDepth];
+  const code = { x0: strip.x0 + 0.2, y0: top + 0.3, x1: strip.x0 + codeWidth, y1: bottom - 0.6 };
+  const text = { x0: strip.x0 + codeWidth + 2, y0: top, x1: strip.x1, y1: bottom };
   return [
     ...codeBlock(code, words.code, words.neighbours, font),
-    ...stripText(text, words.statements, '… the rest is on the set-up sheets at the end', font),
+    ...stripText(text, words.words, '… the rest is on the set-up sheets at the end of the set', font),
     ...frameBars(frame, pageCorrection(request.correction, frame.landscape), request.units),
   ];
 };

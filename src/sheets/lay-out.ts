@@ -10,7 +10,7 @@ import type { PageFrame } from './page-frame.js';
 import { setUpSheets } from './set-up-sheets.js';
 import type { Sheet } from './sheet.js';
 import { withSpine } from './spine.js';
-import { closingStatements, pieceWords } from './strip-words.js';
+import { assumedWords, pieceWords, runningWords } from './strip-words.js';
 import { tiledDrawing, tileSheet, type Place, type TiledDrawing } from './tile-sheet.js';
 
 /** A set of sheets ready to be written. */
@@ -70,12 +70,14 @@ const plainSheet = (request: LayoutRequest, frame: PageFrame, font: Font, of: { 
   code: String,
   make: (place) => {
     const code = String(place.page);
-    const statements = [
-      { text: of.title, lines: 2, part: 'sheet-title' },
-      { text: pieceWords(request, place), lines: 1, part: 'piece' },
-      ...closingStatements(request, frame, { assumed: of.jig?.assumed ?? [], cautions: [] }),
-    ];
-    return { code, title: `${code} – ${of.title}`, width: frame.width, height: frame.height, items: [...of.items, ...furniture(frame, { code, statements }, request, font)] };
+    const words = {
+      lines: [
+        { text: `${place.page} of ${place.count} · ${of.title}`, part: 'sheet-title' }, { text: pieceWords(request), part: 'piece' },
+        { text: assumedWords(of.jig?.assumed ?? []), part: 'assumed' },
+      ],
+      running: runningWords(request, frame, []),
+    };
+    return { code, title: `${code} – ${of.title}`, width: frame.width, height: frame.height, items: [...of.items, ...furniture(frame, { code, words }, request, font)] };
   },
 });
 

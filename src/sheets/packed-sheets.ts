@@ -9,7 +9,7 @@ import { pageCorrection, type LayoutRequest } from './layout-request.js';
 import { fits, pack, type Piece, type Placed } from './pack.js';
 import { areaInset, type PageFrame } from './page-frame.js';
 import type { Sheet } from './sheet.js';
-import { closingStatements, distinct, pieceWords } from './strip-words.js';
+import { assumedWords, distinct, pieceWords, runningWords } from './strip-words.js';
 import type { Place } from './tile-sheet.js';
 
 /** A pattern that goes on one sheet whole. */
@@ -91,16 +91,19 @@ export const packedSheet = (sheet: PackedSheet, of: { request: LayoutRequest; pl
   const jigs = jigsOn(sheet);
   const names = distinct(sheet.places.map(({ pattern }) => `${pattern.jig.title} – ${pattern.drawing.title}`));
   const code = String(of.place.page);
-  const statements = [
-    { text: names.join('; '), lines: 2, part: 'sheet-title' },
-    { text: pieceWords(of.request, of.place), lines: 1, part: 'piece' },
-    ...closingStatements(of.request, frame, { assumed: jigs.flatMap((j) => j.assumed), cautions: jigs.flatMap((j) => j.cautions) }),
-  ];
+  const words = {
+    lines: [
+      { text: `${of.place.page} of ${of.place.count} · ${names.join('; ')}`, part: 'sheet-title' },
+      { text: pieceWords(of.request), part: 'piece' },
+      { text: assumedWords(jigs.flatMap((j) => j.assumed)), part: 'assumed' },
+    ],
+    running: runningWords(of.request, frame, jigs.flatMap((j) => j.cautions)),
+  };
   const drawn = sheet.places.flatMap(({ pattern, placed }) => moveItems(
     asPrinted(pattern, frame, of.request, placed.turned)(font).items,
     frame.area.x0 + areaInset + placed.x, frame.area.y0 + areaInset + placed.y));
   return {
     code, title: `${code} – ${names.join('; ')}`.slice(0, 200), width: frame.width, height: frame.height,
-    items: [...drawn, ...furniture(frame, { code, statements }, of.request, font)],
+    items: [...drawn, ...furniture(frame, { code, words }, of.request, font)],
   };
 };

@@ -24,10 +24,10 @@ export interface PageFrame {
 export const areaInset = 0.4;
 
 const sideWidth = 7;
-const deepestStrip = 22;
-const shallowestStrip = 17;
+const deepestStrip = 23.4;
+const shallowestStrip = 18.2;
 /** Share of the live area that the strips leave to the drawing. */
-const leastShare = 0.882;
+const leastShare = 0.8802;
 
 /** The least bar that every sheet carries in each direction, mm: 150 mm, or 6 in. */
 export const leastBar = (units: Units): number => (units === 'inch' ? 6 * 25.4 : 150);
@@ -36,7 +36,7 @@ export const barOverhang = 4;
 
 /**
  * Shares a page out. `landscape` turns the paper by a quarter; margins are those of the page as it is read. The strip is as
- * deep as 88 % of the live area for the drawing allow, 17 to 22 mm. Refuses margins that leave no room for the bars.
+ * deep as 88 % of the live area for the drawing allow, 18.2 to 23.4 mm. Refuses margins that leave no room for the bars.
  */
 export const pageFrame = (paper: Paper, margins: SheetWishes['margins'], landscape: boolean, units: Units): PageFrame => {
   const width = landscape ? paper.height : paper.width;

@@ -1,7 +1,7 @@
 import type { Drawing, Item } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { letter, shape } from '../drawing/items.js';
-import { boxesMeet, growBox, type Box } from '../geometry/box.js';
+import { boxContains, boxesMeet, growBox, type Box } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
 import { line } from '../geometry/shapes.js';
 import { lengthMain } from '../units/format.js';
@@ -22,12 +22,14 @@ const keepsOff = (index: InkIndex, box: Box): boolean => {
     : ink.segments.every((s) => !boxesMeet(s.box, wide) || s.segment.kind === 'line' && s.from.x !== s.segment.to.x && s.from.y !== s.segment.to.y)));
 };
 
-/** A figure beside its tick, above the line or below it, wherever it disturbs nothing; else none. */
+/** A figure beside its tick, above the line or below it, wherever it disturbs nothing and stays within the drawing; else none. */
 const figure = (at: { x: number; y: number }, text: string, index: InkIndex, font: Font): Item[] => {
-  const places = [
-    point(at.x + 0.8, at.y - 1.2), point(at.x + 0.8, at.y + figureHeight + 1.2),
-  ].map((p) => letter(p, text, { height: figureHeight, part: 'station' }));
-  const free = places.find((p) => keepsOff(index, letteringBox(p, font)));
+  const [above, below] = [at.y - 1.2, at.y + figureHeight + 1.2];
+  const places = [above, below].flatMap((y) => [
+    letter(point(at.x + 0.8, y), text, { height: figureHeight, part: 'station' }),
+    letter(point(at.x - 0.8, y), text, { height: figureHeight, part: 'station', anchor: 'end' }),
+  ]);
+  const free = places.find((p) => boxContains(index.bounds, letteringBox(p, font)) && keepsOff(index, letteringBox(p, font)));
   return free === undefined ? [] : [free];
 };
 

@@ -6,41 +6,64 @@ import { wrapText } from '../drawing/wrap-text.js';
 import type { Box } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
 
-/** One statement of the strip: set in as many lines as it needs, up to `lines`. */
+/** One statement of the strip. */
 export interface Statement {
   readonly text: string;
-  readonly lines: number;
-  readonly part?: string;
+  readonly part: string;
 }
 
-/** Least lettering of ISO 3098, and base lines far enough apart that accents and descenders keep clear of each other. */
-const height = 1.8;
-const pitch = 2.66;
-const gutter = 4;
+/** The words of a strip: each statement of `lines` on a line of its own as far as there is room, those of `running` one behind the other. */
+export interface StripWords {
+  readonly lines: readonly Statement[];
+  readonly running: readonly string[];
+}
 
-/** Text in at most `lines` lines; the last one ends in … where that is too few. */
-const wrapWithin = (statement: Statement, width: number, font: Font): string[] => {
-  const all = wrapText(statement.text.slice(0, 1000), width, height, font);
-  if (all.length <= statement.lines) return all;
-  return [...all.slice(0, statement.lines - 1), fitText(all.slice(statement.lines - 1).join(' '), width, height, font)];
+/** Least lettering of ISO 3098; base lines as far apart as the font's ascenders and descenders need to keep clear of each other. */
+const height = 1.8;
+const ascent = 2.05;
+const descent = 0.56;
+const pitch = 2.56;
+const gutter = 4;
+const columnWidth = 86;
+
+/** Text in at most `lines` lines; what is too much gives way to `more`. */
+const wrapWithin = (text: string, lines: number, of: { width: number; more: string }, font: Font): string[] => {
+  const all = wrapText(text, of.width, height, font);
+  if (all.length <= lines) return all;
+  return [...all.slice(0, lines - 1), fitText(of.more, of.width, height, font)];
 };
 
-/** How many columns a strip is wide: lines of some fifty letters read best. */
-const columnCount = (width: number): number => Math.max(1, Math.round(width / 82));
+/** How many lines of the strip a box holds. */
+const lineCount = (box: Box): number => Math.max(1, Math.floor((box.y1 - box.y0 - ascent - descent) / pitch + 1e-6) + 1);
+
+/** Statements of one line each, longer ones in two where lines are left over. */
+const setLines = (statements: readonly Statement[], room: number, width: number, font: Font): Statement[] => {
+  let spare = room - statements.length;
+  return statements.slice(0, room).flatMap(({ text, part }) => {
+    const whole = wrapText(text.slice(0, 400), width, height, font);
+    if (whole.length <= 1 + Math.max(0, spare)) {
+      spare -= whole.length - 1;
+      return whole.map((line) => ({ text: line, part }));
+    }
+    return [{ text: fitText(text.slice(0, 400), width, height, font), part }];
+  });
+};
 
 /**
- * Statements set in columns, each begun on a line of its own, in the order given. What finds no room is left out from the
- * end, and the last line set then says `more`: put what must be read first, and say the rest on a page with room.
+ * The words of a strip in two columns: statements line by line at the left, the running words beside them. What finds no
+ * room is left out at the end of the running words, and the last line then says `more`: put what must be read first.
  */
-export const stripText = (box: Box, statements: readonly Statement[], more: string, font: Font): Item[] => {
-  const columns = columnCount(box.x1 - box.x0);
-  const width = (box.x1 - box.x0 - gutter * (columns - 1)) / columns;
-  const perColumn = Math.floor((box.y1 - box.y0 - 1.15 * height - 0.32 * height) / pitch) + 1;
-  const room = perColumn * columns;
-  const all = statements.filter((s) => s.text !== '').flatMap((s) => wrapWithin(s, width, font).map((text) => ({ text, part: s.part })));
-  const shown = all.length <= room ? all : [...all.slice(0, room - 1), { text: fitText(more, width, height, font), part: undefined }];
-  return shown.map(({ text, part }, i) => {
-    const at = point(box.x0 + Math.floor(i / perColumn) * (width + gutter), box.y0 + 1.15 * height + (i % perColumn) * pitch);
-    return letter(at, text, { height, ...(part !== undefined && { part }) });
-  });
+export const stripText = (box: Box, words: StripWords, more: string, font: Font): Item[] => {
+  const count = lineCount(box);
+  const width = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
+  const statements = words.lines.filter((w) => w.text !== '');
+  const left = setLines(statements, count, width, font);
+  const running = [...statements.slice(count).map((s) => s.text), ...words.running.filter((w) => w !== '')];
+  const rest = { x: box.x0 + width + gutter, width: box.x1 - box.x0 - width - gutter };
+  const right = wrapWithin(running.join('  '), count, { width: rest.width, more }, font);
+  const base = (i: number): number => box.y0 + ascent + i * pitch;
+  return [
+    ...left.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),
+    ...right.map((text, i) => letter(point(rest.x, base(i)), text, { height, part: 'strip-words' })),
+  ];
 };

@@ -8,8 +8,8 @@ import { areaInset } from './page-frame.js';
 import type { TilePlan } from './plan-tiles.js';
 import { placeKey, seamsOf, tilesByPlace, type Seam } from './seam-lines.js';
 import type { Sheet } from './sheet.js';
-import type { Statement } from './strip-text.js';
-import { closingStatements, pieceWords } from './strip-words.js';
+import type { StripWords } from './strip-text.js';
+import { assumedWords, pieceWords, runningWords } from './strip-words.js';
 import { cutItems } from './tile-ink.js';
 import type { GridTile } from './tile-grid.js';
 import { carry, rowAndColumn } from './tile-place.js';
@@ -52,10 +52,9 @@ export const stationOf = (plan: TilePlan, tile: GridTile): { readonly along: num
 
 const stationWords = ({ plan }: TiledDrawing, tile: GridTile, request: LayoutRequest): string => {
   const { along, across } = stationOf(plan, tile);
-  const edge = (inner: boolean, side: string): string => (inner ? `${side} seam` : `${side} end of the drawing`);
-  const left = edge(tile.column > 0, 'Left');
-  const top = edge(tile.row > 0, 'top');
-  return `${left} at ${lengthLabel(along, request.units)}, ${top} at ${lengthLabel(across, request.units)} from the datum`;
+  const edge = (inner: boolean, side: string): string => `${side} ${inner ? 'seam' : 'end'}`;
+  const left = `${edge(tile.column > 0, 'Left')} ${lengthLabel(along, request.units)}`;
+  return `${left}, ${edge(tile.row > 0, 'top')} ${lengthLabel(across, request.units)} from datum`;
 };
 
 const sides = { x: ['left', 'right'], y: ['top', 'bottom'] } as const;
@@ -68,13 +67,16 @@ const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): stri
   return [trim, lay].filter((w) => w !== '').join('. ');
 };
 
-const statementsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): Statement[] => [
-  { text: `${tiled.jig.title} – ${tiled.plan.drawing.title}`, lines: 1, part: 'sheet-title' },
-  { text: pieceWords(of.request, of.place), lines: 1, part: 'piece' },
-  { text: stationWords(tiled, tile, of.request), lines: 2, part: 'station' },
-  { text: seamWords(seams, tile, tiled.codeOf), lines: 2, part: 'seams' },
-  ...closingStatements(of.request, tiled.plan.frame, tiled.jig),
-];
+const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): StripWords => ({
+  lines: [
+    { text: `${of.place.page} of ${of.place.count} · ${tiled.jig.title} – ${tiled.plan.drawing.title}`, part: 'sheet-title' },
+    { text: pieceWords(of.request), part: 'piece' },
+    { text: stationWords(tiled, tile, of.request), part: 'sheet-station' },
+    { text: seamWords(seams, tile, tiled.codeOf), part: 'seams' },
+    { text: assumedWords(tiled.jig.assumed), part: 'assumed' },
+  ],
+  running: runningWords(of.request, tiled.plan.frame, tiled.jig.cautions),
+});
 
 /** Makes the sheet of one tile. The window's top left corner stands in the top left corner of the drawing area. */
 export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: { request: LayoutRequest; place: Place }, font: Font): Sheet => {
@@ -87,7 +89,7 @@ export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: { request: La
     ...datumMark(plan, tile, font),
   ];
   const code = codeOf(tile);
-  const words = { code, neighbours: neighboursOf(tiled, tile), statements: statementsOf(tiled, tile, seams, of) };
+  const words = { code, neighbours: neighboursOf(tiled, tile), words: wordsOf(tiled, tile, seams, of) };
   return {
     code, title: `${code} – ${tiled.jig.title} – ${plan.drawing.title}`, width: frame.width, height: frame.height,
     items: [
