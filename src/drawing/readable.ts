@@ -11,4 +11,4 @@ export const readableTurn = (heading: number): number => {
 };
 
 /** Clear distance from a line up to the base line of lettering above it, mm, so that tails of g and ( stay off the line. */
-export const clearance = (height: number): number => 0.32 * height + 0.4;
+export const clearance = (height: number): number => 0.32 * height + 0.45;
