@@ -1,10 +1,10 @@
 import { lengthLabel } from '../../units/format.js';
 import type { Units } from '../../units/units.js';
-import type { Found } from './found.js';
+import type { Report } from '../jig.js';
 import { bearingDiameters, leastBearing, leastFloor, leastWall, usualFloor, usualWall } from './limits.js';
 import type { VCradleSolution } from './solve.js';
 
-const checkWall = ({ block, groove }: VCradleSolution, units: Units): Found[] => {
+const checkWall = ({ block, groove }: VCradleSolution, units: Units): Report[] => {
   const say = (mm: number) => lengthLabel(mm, units);
   if (block.wall <= 0) return [{
     code: 'block-narrow', severity: 'stop', measured: block.width, limit: groove.width,
@@ -19,7 +19,7 @@ const checkWall = ({ block, groove }: VCradleSolution, units: Units): Found[] =>
   return [];
 };
 
-const checkFloor = ({ block, groove }: VCradleSolution, units: Units): Found[] => {
+const checkFloor = ({ block, groove }: VCradleSolution, units: Units): Report[] => {
   const say = (mm: number) => lengthLabel(mm, units);
   if (block.floor <= 0) return [{
     code: 'groove-through', severity: 'stop', measured: block.height, limit: groove.depth,
@@ -34,7 +34,7 @@ const checkFloor = ({ block, groove }: VCradleSolution, units: Units): Found[] =
   return [];
 };
 
-const checkLength = (s: VCradleSolution, units: Units): Found[] => {
+const checkLength = (s: VCradleSolution, units: Units): Report[] => {
   const say = (mm: number) => lengthLabel(mm, units);
   const { block, stop } = s;
   if (stop !== undefined && stop >= block.length) return [{
@@ -53,5 +53,5 @@ const checkLength = (s: VCradleSolution, units: Units): Found[] => {
 };
 
 /** Walls, floor, length and stop of the block. */
-export const checkBlock = (s: VCradleSolution, units: Units): Found[] =>
+export const checkBlock = (s: VCradleSolution, units: Units): Report[] =>
   [...checkWall(s, units), ...checkFloor(s, units), ...checkLength(s, units)];

@@ -2,11 +2,11 @@ import type { Shop } from '../../spec/shop.js';
 import { angleLabel, lengthLabel } from '../../units/format.js';
 import { degrees, radians, type Units } from '../../units/units.js';
 import type { Carrier } from './carrier.js';
-import type { Found } from './found.js';
+import type { Report } from '../jig.js';
 import { handsFromBlade, leastSeat, leastTurn } from './limits.js';
 import type { VCradleSolution } from './solve.js';
 
-const checkHands = (c: Carrier, units: Units): Found[] => {
+const checkHands = (c: Carrier, units: Units): Report[] => {
   const say = (mm: number) => lengthLabel(mm, units);
   const needed = c.endToBlade + handsFromBlade / Math.sin(c.sharpAngle);
   return c.handDistance >= handsFromBlade * (1 - 1e-9) ? [] : [{
@@ -16,7 +16,7 @@ const checkHands = (c: Carrier, units: Units): Found[] => {
   }];
 };
 
-const checkSeat = (c: Carrier, units: Units): Found[] => c.seat >= leastSeat ? [] : [{
+const checkSeat = (c: Carrier, units: Units): Report[] => c.seat >= leastSeat ? [] : [{
   code: 'carrier-seat-short', severity: c.seat > 0 ? 'warn' : 'stop', measured: c.seat, limit: leastSeat,
   message: c.seat > 0
     ? `Once the blade has gone through, ${lengthLabel(c.seat, units)} of the carrier's end is left against the fence: it rocks.`
@@ -24,7 +24,7 @@ const checkSeat = (c: Carrier, units: Units): Found[] => c.seat >= leastSeat ? [
   remedy: `Make the carrier at least ${lengthLabel(c.width + (leastSeat - c.seat) * Math.sin(c.turn), units)} wide.`,
 }];
 
-const checkTurn = (c: Carrier): Found[] => c.turn >= radians(leastTurn) - 1e-9 ? [] : [{
+const checkTurn = (c: Carrier): Report[] => c.turn >= radians(leastTurn) - 1e-9 ? [] : [{
   code: 'turn-small', severity: 'warn', measured: degrees(c.turn), limit: leastTurn,
   message: `The carrier is turned only ${angleLabel(c.turn)} from the fence: its end, ${angleLabel(c.endCut)} from square, is long and thin.`,
   remedy: c.turn + c.sawReading >= radians(leastTurn)
@@ -32,9 +32,9 @@ const checkTurn = (c: Carrier): Found[] => c.turn >= radians(leastTurn) - 1e-9 ?
     : `Cut it without a carrier, the saw at ${angleLabel(c.turn + c.sawReading)} from square.`,
 }];
 
-const checkReadings = (c: Carrier, maxReading: number | undefined): Found[] => {
+const checkReadings = (c: Carrier, maxReading: number | undefined): Report[] => {
   if (maxReading === undefined) return [];
-  const beyond = (code: string, angle: number, what: string, remedy: string): Found[] => angle <= maxReading + 1e-9 ? [] : [{
+  const beyond = (code: string, angle: number, what: string, remedy: string): Report[] => angle <= maxReading + 1e-9 ? [] : [{
     code, severity: 'warn', measured: degrees(angle), limit: degrees(maxReading),
     message: `${what} ${angleLabel(angle)} from square; the saw turns to ${angleLabel(maxReading)}.`, remedy,
   }];
@@ -56,7 +56,7 @@ export const carrierCodes: readonly string[] = [
 ];
 
 /** Carrier and round together must pass under the saw. */
-const checkHeight = (s: VCradleSolution, c: Carrier, maxDepth: number | undefined, units: Units): Found[] => {
+const checkHeight = (s: VCradleSolution, c: Carrier, maxDepth: number | undefined, units: Units): Report[] => {
   const held = s.held.find((h) => h.round.name === c.round.name)!;
   const height = s.block.height + Math.max(held.proud, 0);
   return maxDepth === undefined || height <= maxDepth + 1e-9 ? [] : [{
@@ -67,7 +67,7 @@ const checkHeight = (s: VCradleSolution, c: Carrier, maxDepth: number | undefine
 };
 
 /** Hands, seat on the fence, and the shop's saw; what the shop does not say is not checked. */
-export const checkCarrier = (s: VCradleSolution, shop: Shop, units: Units): Found[] => {
+export const checkCarrier = (s: VCradleSolution, shop: Shop, units: Units): Report[] => {
   const c = s.carrier;
   return c === undefined ? [] : [
     ...checkHands(c, units), ...checkSeat(c, units), ...checkTurn(c),

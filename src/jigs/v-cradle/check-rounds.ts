@@ -1,6 +1,6 @@
 import { lengthLabel } from '../../units/format.js';
 import type { Units } from '../../units/units.js';
-import type { Found } from './found.js';
+import type { Report } from '../jig.js';
 import type { HeldRound } from './held-round.js';
 import { leastGap, soundPart } from './limits.js';
 import type { VCradleSolution } from './solve.js';
@@ -8,7 +8,7 @@ import type { VCradleSolution } from './solve.js';
 /** Depth of cut that puts this round's contacts `part` of the way up the flanks. */
 const depthFor = (h: HeldRound, s: VCradleSolution, part: number): number => h.contactHeight / part - s.groove.flatHeight;
 
-const checkDepth = (h: HeldRound, s: VCradleSolution, units: Units): Found[] => {
+const checkDepth = (h: HeldRound, s: VCradleSolution, units: Units): Report[] => {
   const { apexDepth, depth } = s.groove;
   const say = (mm: number) => lengthLabel(mm, units);
   if (h.contactHeight >= apexDepth) return [{
@@ -30,7 +30,7 @@ const checkDepth = (h: HeldRound, s: VCradleSolution, units: Units): Found[] => 
 const flatFor = (h: HeldRound, s: VCradleSolution, gap: number): number =>
   2 * Math.tan(s.groove.halfAngle) * (h.axisHeight - h.radius - gap);
 
-const checkFlat = (h: HeldRound, s: VCradleSolution, units: Units): Found[] => {
+const checkFlat = (h: HeldRound, s: VCradleSolution, units: Units): Report[] => {
   const half = s.groove.flat / 2;
   const say = (mm: number) => lengthLabel(mm, units);
   if (h.contactHalfWidth <= half) return [{
@@ -51,12 +51,12 @@ const checkFlat = (h: HeldRound, s: VCradleSolution, units: Units): Found[] => {
   return [];
 };
 
-const checkProud = (h: HeldRound, s: VCradleSolution, units: Units): Found[] => h.proud > 0 ? [] : [{
+const checkProud = (h: HeldRound, s: VCradleSolution, units: Units): Report[] => h.proud > 0 ? [] : [{
   code: 'below-top', severity: 'warn', measured: h.proud, limit: 0,
   message: `${h.round.name} lies ${lengthLabel(-h.proud, units)} below the block's top: a clamp bar across the block does not reach it.`,
   remedy: `Cut the groove less than ${lengthLabel(s.groove.depth + h.proud, units)} deep, or press it down with a narrow caul.`,
 }];
 
 /** Depth against the thick rounds, flat against the thin ones, for every round held. */
-export const checkRounds = (s: VCradleSolution, units: Units): Found[] =>
+export const checkRounds = (s: VCradleSolution, units: Units): Report[] =>
   s.held.flatMap((h) => [...checkDepth(h, s, units), ...checkFlat(h, s, units), ...checkProud(h, s, units)]);

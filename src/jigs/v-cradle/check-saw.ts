@@ -1,10 +1,10 @@
 import type { Shop } from '../../spec/shop.js';
 import { angleLabel, lengthLabel } from '../../units/format.js';
 import { degrees, type Units } from '../../units/units.js';
-import type { Found } from './found.js';
+import type { Report } from '../jig.js';
 import type { VCradleSolution } from './solve.js';
 
-const checkTilt = ({ sawing }: VCradleSolution, maxTilt: number | undefined): Found[] =>
+const checkTilt = ({ sawing }: VCradleSolution, maxTilt: number | undefined): Report[] =>
   maxTilt === undefined || sawing.tilt <= maxTilt + 1e-9 ? [] : [{
     code: 'tilt-out-of-reach', severity: 'warn', measured: degrees(sawing.tilt), limit: degrees(maxTilt),
     message: `The flanks need the blade tilted ${angleLabel(sawing.tilt)} from upright; the saw goes to ${angleLabel(maxTilt)}.`,
@@ -12,7 +12,7 @@ const checkTilt = ({ sawing }: VCradleSolution, maxTilt: number | undefined): Fo
   }];
 
 /** A tilted blade of reach `maxDepth` stands maxDepth·cos h above the table at most. */
-const checkDepth = ({ sawing }: VCradleSolution, maxDepth: number | undefined, units: Units): Found[] => {
+const checkDepth = ({ sawing }: VCradleSolution, maxDepth: number | undefined, units: Units): Report[] => {
   const reach = maxDepth === undefined ? Infinity : maxDepth * Math.cos(sawing.tilt);
   return sawing.height <= reach + 1e-9 ? [] : [{
     code: 'depth-out-of-reach', severity: 'warn', measured: sawing.height, limit: reach,
@@ -22,7 +22,7 @@ const checkDepth = ({ sawing }: VCradleSolution, maxDepth: number | undefined, u
 };
 
 /** With a narrow angle the square top of a tooth cuts past the flank over against it. */
-const checkTooth = ({ sawing, groove, held }: VCradleSolution, units: Units): Found[] => {
+const checkTooth = ({ sawing, groove, held }: VCradleSolution, units: Units): Report[] => {
   if (sawing.toothPast === 0) return [];
   const lowest = Math.min(...held.map((h) => h.contactHeight)) - groove.flatHeight;
   const touched = sawing.toothPast >= lowest;
@@ -34,5 +34,5 @@ const checkTooth = ({ sawing, groove, held }: VCradleSolution, units: Units): Fo
 };
 
 /** The V's two passes against the shop's saw; what the shop does not say is not checked. */
-export const checkSaw = (s: VCradleSolution, shop: Shop, units: Units): Found[] =>
+export const checkSaw = (s: VCradleSolution, shop: Shop, units: Units): Report[] =>
   [...checkTilt(s, shop.saw?.maxTilt), ...checkDepth(s, shop.saw?.maxDepth, units), ...checkTooth(s, units)];

@@ -48,7 +48,7 @@ const sceneItems = (scene: Scene, s: VCradleSolution, say: Words, font: Font): I
   const [high, deep] = [k * block.height, k * groove.depth];
   const foot = point(-half + k * scene.fence, 0);
   const flank = (side: 1 | -1): Item => shape('cut', line(point(side * mouth, 0), point(side * flat, -deep)));
-  const faceAt = (x: number, label: string): Item => letter(point(x, -high + 4), label, { anchor: 'middle' });
+  const faceAt = (x: number, label: string): Item => letter(point(x, -high - 1.5), label, { anchor: 'middle' });
   return [
     shape('reference', line(point(-half - 8, 0), point(half + 4, 0))),
     shape('reference', rectangle(-half - 5, -high - 6, 5, high + 6)),

@@ -46,6 +46,7 @@ export const sawingOf = (groove: Groove, sides: BySide, kerf: { width: number; a
     fence: { a: sides.a - groove.width / 2, b: sides.b - groove.width / 2 },
     flatFences: flatFences(sides, groove.flat, k),
     flatForTooth,
-    toothPast: groove.flat < flatForTooth ? k * Math.sin(h) : 0,
+    // 1e-9: at 45° the tooth's top lies along the other flank, whatever cos 90° comes out as.
+    toothPast: groove.flat < flatForTooth - 1e-9 ? k * Math.sin(h) : 0,
   };
 };
