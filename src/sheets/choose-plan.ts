@@ -5,7 +5,7 @@ import { millimetres } from '../units/format.js';
 import { leastCore, longestCores } from './axis.js';
 import type { LayoutRequest } from './layout-request.js';
 import { pageFrame, type PageFrame } from './page-frame.js';
-import { isBetter, isPlanLegal, planTiles, reachOf, type GivenSeams, type TilePlan } from './plan-tiles.js';
+import { bestPlan, isBetter, isPlanLegal, planTiles, reachOf, type GivenSeams, type TilePlan } from './plan-tiles.js';
 
 /** The frames that the wishes allow: upright, lying, or both. */
 export const framesOf = (request: LayoutRequest): readonly PageFrame[] => {
@@ -40,11 +40,8 @@ const isLong = (plan: TilePlan): boolean => {
 };
 
 /** Of two plans alike in all else, the one with the paper's long edge along the drawing: paper grows least along its grain. */
-const prefer = (a: TilePlan, b: TilePlan): TilePlan => {
-  if (isBetter(a, b)) return a;
-  if (isBetter(b, a)) return b;
-  return a.frame.landscape === isLong(a) ? a : b;
-};
+const isPreferred = (a: TilePlan, b: TilePlan): boolean =>
+  isBetter(a, b) || (!isBetter(b, a) && a.frame.landscape === isLong(a) && b.frame.landscape !== isLong(b));
 
 const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[]): never => {
   const steps = plans.map(({ grid }) => `${millimetres(longestCores(grid.x).inner)} along by ${millimetres(longestCores(grid.y).inner)} across`);
@@ -69,5 +66,5 @@ export const choosePlan = (drawing: Drawing, jig: JigDrawing, request: LayoutReq
   }, font));
   const legal = plans.filter(isPlanLegal);
   if (legal.length === 0) return refuseSeams(jig.jig, given ?? { along: [], across: [] }, plans);
-  return legal.reduce(prefer);
+  return bestPlan(legal, Math.min(...legal.map((p) => (p.frame.landscape && legal.length > 1 ? Infinity : p.plainSheets))), isPreferred);
 };

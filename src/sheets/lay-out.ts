@@ -72,7 +72,7 @@ const plainSheet = (request: LayoutRequest, frame: PageFrame, font: Font, of: { 
     const code = String(place.page);
     const words = {
       lines: [
-        { text: `${place.page} of ${place.count} · ${of.title}`, part: 'sheet-title' }, { text: pieceWords(request), part: 'piece' },
+        { text: `${place.page} of ${place.count} · ${of.title}`, part: 'sheet-title', single: true }, { text: pieceWords(request), part: 'piece', single: true },
         { text: assumedWords(of.jig?.assumed ?? []), part: 'assumed' },
       ],
       running: runningWords(request, frame, []),

@@ -93,8 +93,8 @@ export const packedSheet = (sheet: PackedSheet, of: { request: LayoutRequest; pl
   const code = String(of.place.page);
   const words = {
     lines: [
-      { text: `${of.place.page} of ${of.place.count} · ${names.join('; ')}`, part: 'sheet-title' },
-      { text: pieceWords(of.request), part: 'piece' },
+      { text: `${of.place.page} of ${of.place.count} · ${names.join('; ')}`, part: 'sheet-title', single: true },
+      { text: pieceWords(of.request), part: 'piece', single: true },
       { text: assumedWords(jigs.flatMap((j) => j.assumed)), part: 'assumed' },
     ],
     running: runningWords(of.request, frame, jigs.flatMap((j) => j.cautions)),

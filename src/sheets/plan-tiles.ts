@@ -12,7 +12,8 @@ import { isCorrected, pageCorrection, type Correction } from './layout-request.j
 import { areaInset, type PageFrame } from './page-frame.js';
 import { seamCosts, seamWishes } from './seam-search.js';
 import { cutter, type Cutter } from './tile-ink.js';
-import { inkedTiles, neededTiles, type Grid, type GridTile } from './tile-grid.js';
+import { groupCount, neededTiles } from './needed-tiles.js';
+import { inkedTiles, type Grid, type GridTile } from './tile-grid.js';
 
 /** How a drawing is cut into sheets of one frame. Everything is in mm as printed: drawing × `toPage`. */
 export interface TilePlan {
@@ -24,6 +25,10 @@ export interface TilePlan {
   readonly tiles: readonly GridTile[];
   readonly cut: Cutter;
   readonly map: InkMap;
+  /** Groups of sheets that no seam joins to the others: more than one where the drawing has parts far apart. */
+  readonly groups: number;
+  /** How many sheets the plain grid takes on this frame. */
+  readonly plainSheets: number;
   /** Zones that must not be cut and that a seam cuts. */
   readonly cuts: number;
   readonly seamsOutsideLands: number;
@@ -103,13 +108,13 @@ const givenSeams = (ground: Ground, side: 'x' | 'y'): number[] => {
     .sort((a, b) => a - b);
 };
 
-const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], { cut, map }: { cut: Cutter; map: InkMap }): TilePlan => {
+const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], of: { cut: Cutter; map: InkMap; plainSheets: number }): TilePlan => {
   const cutsOf = (zones: readonly Zone[], side: 'x' | 'y', hit: boolean): number => grid[side].seams.reduce((n, at) => {
     const across = zones.filter(({ box }) => (side === 'x' ? box.x0 < at && at < box.x1 : box.y0 < at && at < box.y1)).length;
     return n + (hit ? across : Number(zones.length > 0 && across === 0));
   }, 0);
   return {
-    drawing: ground.request.drawing, frame: ground.request.frame, toPage: ground.toPage, map, grid, cut,
+    drawing: ground.request.drawing, frame: ground.request.frame, toPage: ground.toPage, grid, ...of, groups: groupCount(tiles),
     datum: transformPoint(ground.toPage, ground.request.drawing.datum),
     tiles,
     cuts: cutsOf(ground.keepClear, 'x', true) + cutsOf(ground.keepClear, 'y', true),
@@ -149,24 +154,30 @@ export const plainGridSheets = (request: TilingRequest, font: Font): number => {
   return inkedTiles(cutter(ground.index), plainGrid(ground), font).length;
 };
 
-/** Fewest sheets, then fewest cuts, then seams in lands. */
+/** Sheets that hang together before fewer sheets; then fewest cuts, then seams in lands. */
 export const isBetter = (a: TilePlan, b: TilePlan): boolean => {
+  if (a.groups !== b.groups) return a.groups < b.groups;
   if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
   if (a.cuts !== b.cuts) return a.cuts < b.cuts;
   return a.seamsOutsideLands < b.seamsOutsideLands;
+};
+
+/** The best of some plans among those of at most `most` sheets; all, where none keeps to that. */
+export const bestPlan = (plans: readonly TilePlan[], most: number, better = isBetter): TilePlan => {
+  const few = plans.filter((p) => p.tiles.length <= most);
+  return (few.length > 0 ? few : plans).reduce((a, b) => (better(b, a) ? b : a));
 };
 
 /** Cuts a drawing into sheets of one frame with the best seams found, never with more sheets than the plain grid has. */
 export const planTiles = (request: TilingRequest, font: Font): TilePlan => {
   const ground = groundOf(request, font);
   const [map, cut] = [mapOf(ground), cutter(ground.index)];
-  const plan = (grid: Grid): TilePlan => planOf(ground, grid, neededTiles(cut, grid, font), { cut, map });
-  const found = [plan(searched(ground, map, false)), plan(searched(ground, map, true))] as const;
-  const best = isBetter(found[1], found[0]) ? found[1] : found[0];
+  const plain = plainGrid(ground);
+  const plainSheets = inkedTiles(cut, plain, font).length;
+  const plan = (grid: Grid): TilePlan => planOf(ground, grid, neededTiles(cut, grid, font), { cut, map, plainSheets });
   const given = (request.given?.along.length ?? 0) + (request.given?.across.length ?? 0) > 0;
-  if (given) return best;
-  const plain = plan(plainGrid(ground));
-  return isBetter(plain, best) ? plain : best;
+  const grids = [searched(ground, map, false), searched(ground, map, true), ...(given ? [] : [plain])];
+  return bestPlan(grids.map(plan), plainSheets);
 };
 
 /** Whether all cores of a plan fit their sheets; only given seams can fail this. */

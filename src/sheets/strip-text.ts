@@ -10,9 +10,11 @@ import { point } from '../geometry/point.js';
 export interface Statement {
   readonly text: string;
   readonly part: string;
+  /** Never more than one line: what is too long ends in … */
+  readonly single?: boolean;
 }
 
-/** The words of a strip: each statement of `lines` on a line of its own as far as there is room, those of `running` one behind the other. */
+/** The words of a strip: each statement of `lines` on lines of its own as far as there is room, those of `running` one behind the other. */
 export interface StripWords {
   readonly lines: readonly Statement[];
   readonly running: readonly string[];
@@ -36,17 +38,23 @@ const wrapWithin = (text: string, lines: number, of: { width: number; more: stri
 /** How many lines of the strip a box holds. */
 const lineCount = (box: Box): number => Math.max(1, Math.floor((box.y1 - box.y0 - ascent - descent) / pitch + 1e-6) + 1);
 
-/** Statements of one line each, longer ones in two where lines are left over. */
-const setLines = (statements: readonly Statement[], room: number, width: number, font: Font): Statement[] => {
-  let spare = room - statements.length;
-  return statements.slice(0, room).flatMap(({ text, part }) => {
-    const whole = wrapText(text.slice(0, 400), width, height, font);
-    if (whole.length <= 1 + Math.max(0, spare)) {
-      spare -= whole.length - 1;
-      return whole.map((line) => ({ text: line, part }));
-    }
-    return [{ text: fitText(text.slice(0, 400), width, height, font), part }];
-  });
+interface LinesSet {
+  readonly lines: readonly Statement[];
+  /** What found no room. */
+  readonly rest: readonly string[];
+}
+
+/** Statements one under the other in at most `room` lines; names and titles in one line each, ending in … where they are longer. */
+const setLines = (statements: readonly Statement[], room: number, width: number, font: Font): LinesSet => {
+  const lines: Statement[] = [];
+  const rest: string[] = [];
+  for (const { text, part, single } of statements) {
+    const words = text.slice(0, 600);
+    const whole = single === true ? [fitText(words, width, height, font)] : wrapText(words, width, height, font);
+    if (rest.length === 0 && lines.length + whole.length <= room) lines.push(...whole.map((line) => ({ text: line, part })));
+    else rest.push(single === true ? whole[0]! : words);
+  }
+  return { lines, rest };
 };
 
 /**
@@ -56,14 +64,13 @@ const setLines = (statements: readonly Statement[], room: number, width: number,
 export const stripText = (box: Box, words: StripWords, more: string, font: Font): Item[] => {
   const count = lineCount(box);
   const width = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
-  const statements = words.lines.filter((w) => w.text !== '');
-  const left = setLines(statements, count, width, font);
-  const running = [...statements.slice(count).map((s) => s.text), ...words.running.filter((w) => w !== '')];
+  const left = setLines(words.lines.filter((w) => w.text !== ''), count, width, font);
+  const running = [...left.rest, ...words.running.filter((w) => w !== '')];
   const rest = { x: box.x0 + width + gutter, width: box.x1 - box.x0 - width - gutter };
   const right = wrapWithin(running.join('  '), count, { width: rest.width, more }, font);
   const base = (i: number): number => box.y0 + ascent + i * pitch;
   return [
-    ...left.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),
+    ...left.lines.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),
     ...right.map((text, i) => letter(point(rest.x, base(i)), text, { height, part: 'strip-words' })),
   ];
 };

@@ -69,15 +69,16 @@ const glyphBox = (item: Lettering, font: Font): Box => {
 const shortest = 1e-6;
 
 /** Whether a box of a sheet's window holds ink. */
-const hasInk = (cut: Cutter, tile: GridTile, box: Box, font: Font): boolean =>
+export const hasInk = (cut: Cutter, tile: GridTile, box: Box, font: Font): boolean =>
   box.x1 > box.x0 && box.y1 > box.y0 && cutItems(cut, tile.ink, box).some((item) => (item.kind === 'lettering'
     ? item.clip === undefined || boxesMeet(glyphBox(item, font), box)
     : item.filled === true || pathLength(item.path) > shortest));
 
 /** How far a sheet's own part is also seen by the neighbour on each side. */
-interface Shared { readonly left: number; readonly right: number; readonly above: number; readonly below: number }
+export interface Shared { readonly left: number; readonly right: number; readonly above: number; readonly below: number }
 
-const ownBox = ({ core }: GridTile, s: Shared): Box =>
+/** A sheet's own part less what is shared. */
+export const ownBox = ({ core }: GridTile, s: Shared): Box =>
   ({ x0: core.x0 + s.left, x1: core.x1 - s.right, y0: core.y0 + s.above, y1: core.y1 - s.below });
 
 /** All sheets of a grid with ink in their windows, row by row. */
@@ -90,34 +91,9 @@ const candidates = (cut: Cutter, grid: Grid): GridTile[] => {
   });
 };
 
-const key = (row: number, column: number): string => `${row},${column}`;
-
 /** The sheets of a grid with ink between their seams, row by row. A line along a seam belongs to the sheet right of it or below. */
 export const inkedTiles = (cut: Cutter, grid: Grid, font: Font): GridTile[] =>
   candidates(cut, grid).filter((tile) => hasInk(cut, tile, ownBox(tile, {
     left: 0, above: 0,
     right: tile.column < grid.x.seams.length ? shortest : 0, below: tile.row < grid.y.seams.length ? shortest : 0,
   }), font));
-
-/**
- * As few of the sheets of a grid as show all the ink: one whose ink also lies in the overlaps that its printed neighbours
- * show is left out. Nothing is cut off at a seam to a sheet that is not printed, so that ink stays. Exact: by clipping.
- */
-export const neededTiles = (cut: Cutter, grid: Grid, font: Font): GridTile[] => {
-  const inked = inkedTiles(cut, grid, font);
-  const [halfX, halfY] = [grid.x.overlap / 2, grid.y.overlap / 2];
-  const inner = (tile: GridTile): Shared => ({
-    left: tile.column > 0 ? halfX : 0, right: tile.column < grid.x.seams.length ? halfX : 0,
-    above: tile.row > 0 ? halfY : 0, below: tile.row < grid.y.seams.length ? halfY : 0,
-  });
-  const printed = new Set(inked.filter((t) => hasInk(cut, t, ownBox(t, inner(t)), font)).map((t) => key(t.row, t.column)));
-  const seen = ({ row, column }: GridTile): Shared => ({
-    left: printed.has(key(row, column - 1)) ? halfX : 0, right: printed.has(key(row, column + 1)) ? halfX : 0,
-    above: printed.has(key(row - 1, column)) ? halfY : 0, below: printed.has(key(row + 1, column)) ? halfY : 0,
-  });
-  for (const tile of inked) {
-    const at = key(tile.row, tile.column);
-    if (!printed.has(at) && hasInk(cut, tile, ownBox(tile, seen(tile)), font)) printed.add(at);
-  }
-  return inked.filter((t) => printed.has(key(t.row, t.column)));
-};

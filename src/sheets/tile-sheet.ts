@@ -69,8 +69,8 @@ const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): stri
 
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): StripWords => ({
   lines: [
-    { text: `${of.place.page} of ${of.place.count} · ${tiled.jig.title} – ${tiled.plan.drawing.title}`, part: 'sheet-title' },
-    { text: pieceWords(of.request), part: 'piece' },
+    { text: `${of.place.page} of ${of.place.count} · ${tiled.jig.title} – ${tiled.plan.drawing.title}`, part: 'sheet-title', single: true },
+    { text: pieceWords(of.request), part: 'piece', single: true },
     { text: stationWords(tiled, tile, of.request), part: 'sheet-station' },
     { text: seamWords(seams, tile, tiled.codeOf), part: 'seams' },
     { text: assumedWords(tiled.jig.assumed), part: 'assumed' },
