@@ -14,7 +14,7 @@ export interface Block {
   readonly boreLength: number;
   /** From the blank's bottom to where the bore's axis leaves the sole. */
   readonly soleAtBore: number;
-  /** From the top to the flat of the sole on the acute end: the least height that is left of the block. */
+  /** From the top to the sole on the acute end, to the crown of a groove: the least height that is left of the block. */
   readonly shortEnd: number;
   /** Least wood beside the bore. */
   readonly wall: number;
@@ -57,14 +57,15 @@ export const blockOf = ({ drill, angle, offset, sole, wanted, units }: BlockRequ
   const width = wanted.width ?? sawnSize(
     Math.max(leastWidth, 2 * Math.abs(offset) + drill + 2 * usualWall, sole.mouth === 0 ? 0 : 2 * sole.mouth + 2 * usualWall), units);
   const groove = (soleHeight(sole, offset) - sole.plane) / sin;
-  const rise = length / 2 / tan;
+  const crown = sole.depth / sin - groove;
+  const rise = angle === Math.PI / 2 ? 0 : length / 2 / tan;
   const soleAtBore = groove + rise;
   const boreLength = wanted.height === undefined
-    ? Math.max(leastBore(drill), rise - groove + usualShortEnd)
+    ? Math.max(leastBore(drill), rise + crown + usualShortEnd)
     : wanted.height - soleAtBore;
   return {
     length, width, height: boreLength + soleAtBore, boreLength, soleAtBore,
-    shortEnd: boreLength + groove - rise,
+    shortEnd: boreLength - crown - rise,
     wall: Math.min(length / 2, width / 2 - Math.abs(offset)) - drill / 2,
     soleLength: length / sin,
   };

@@ -44,6 +44,16 @@ const seatFinding = ({ sole, work }: DrillGuideSolution): readonly Report[] =>
     remedy: 'A v or cove sole; or screw a cheek to each side of the block that reaches down past the round.',
   }];
 
+/** A bit goes this many of its diameters free between sole and work before it wanders. Common practice. */
+const freeDiameters = 2;
+
+const standoffFinding = ({ budget, drill }: DrillGuideSolution, label: Label): readonly Report[] =>
+  budget.standoff <= freeDiameters * drill + rounding ? [] : [{
+    code: 'standoff-long', severity: 'note', measured: budget.standoff, limit: freeDiameters * drill,
+    message: `Between the V of the sole and the work the bit goes ${label(budget.standoff)} on its own.`,
+    remedy: 'A cove sole leaves nothing between block and work.',
+  }];
+
 const sawFinding = ({ angle }: DrillGuideSolution, { shop }: Context): readonly Report[] => {
   const most = shop.saw?.maxReading;
   const tilt = Math.PI / 2 - angle;
@@ -59,5 +69,5 @@ const sawFinding = ({ angle }: DrillGuideSolution, { shop }: Context): readonly 
 /** The block: bore, walls, seat, and how its sole is sawn. */
 export const checkBlock = (s: DrillGuideSolution, context: Context): readonly Report[] => {
   const label: Label = (mm) => lengthLabel(mm, context.units);
-  return [...boreFindings(s, label), ...shapeFindings(s, label), ...seatFinding(s), ...sawFinding(s, context)];
+  return [...boreFindings(s, label), ...shapeFindings(s, label), ...seatFinding(s), ...standoffFinding(s, label), ...sawFinding(s, context)];
 };

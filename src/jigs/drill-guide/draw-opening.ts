@@ -4,7 +4,7 @@ import { letter, shape } from '../../drawing/items.js';
 import { holeCross } from '../../drawing/hole-cross.js';
 import { point } from '../../geometry/point.js';
 import { ellipse, line, rectangle } from '../../geometry/shapes.js';
-import { lengthLabel, millimetres } from '../../units/format.js';
+import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
 import { openingPath } from './opening.js';
 import { jointOf } from './solve.js';
 import { identity, lettersIn, titled, type Page } from './words.js';
@@ -25,11 +25,11 @@ const flatSole = (page: Page): Drawing => {
       shape('drill', ellipse(centre, rx, ry, 0), 'opening'),
       ...crossLines(point(0, 0), point(length, width), { centre, rx, ry }),
       ...holeCross(centre),
-      ...lettersIn(point(1.5, 1.2), { width: length / 2 - rx - 4, height: width / 2 - 2.4 }, [['SOLE'], ...identity(page)], { font }),
+      ...lettersIn(point(1.5, 1.8), { width: length / 2 - rx - 4, height: width / 2 - 3.4 }, [['SOLE'], ...identity(page)], { font }),
       letter(point(length + 2, centre.y + 1.25), 'acute end'),
-      ...dimension({ from: point(0, width), to: point(length, width), offset: -16, label: say(length) }, font),
-      ...dimension({ from: point(centre.x - rx, centre.y), to: point(centre.x + rx, centre.y), offset: -(width / 2 + 7), gap: ry + 1, label: `opening ${say(hole.openingLength)}` }, font),
-      ...titled(point(0, width + 25), `${name}: sole, and mark on the work`, [
+      ...dimension({ from: point(0, width), to: point(length, width), offset: -7, label: say(length) }, font),
+      ...dimension({ from: point(centre.x - rx, centre.y), to: point(centre.x + rx, centre.y), offset: width / 2 + 7, gap: 1, label: `opening ${say(hole.openingLength)}` }, font),
+      ...titled(point(0, width + 16), `${name}: sole, and mark on the work`, [
         'On the sole: the bore must come out in the ellipse. On the work: cross on the mark, long axis along the tilt.',
       ]),
     ],
@@ -44,35 +44,43 @@ const crossLines = (low: Oval['centre'], high: Oval['centre'], { centre, rx, ry 
   line(point(centre.x, low.y), point(centre.x, centre.y - ry - 2)), line(point(centre.x, centre.y + ry + 2), point(centre.x, high.y)),
 ].map((path) => shape('centre', path, 'centre-line'));
 
+/** Room for the pattern's own words under the opening, mm. */
+const wordsStrip = 7;
+
 /** The opening unrolled from the round: wrapped on it at the mark, or pressed into a cove, it shows where the bit must come out. */
 const openingOnRound = (page: Page, work: RoundWork): Drawing => {
-  const { s, name, units } = page;
-  const joint = jointOf(work, s.drill, s.angle);
+  const { s, name, units, font } = page;
   const girth = work.radius + s.paperThickness / 2;
   const up = (across: number): number => -girth * Math.asin(Math.max(-1, Math.min(1, across / work.radius)));
   const [axis, top, bottom] = [up(work.offset), up(work.offset + s.drill / 2), up(work.offset - s.drill / 2)];
-  const margin = { x: s.hole.openingLength / 2 + 16, y: 9 };
-  const low = point(-margin.x, Math.min(top, 0) - margin.y);
-  const high = point(margin.x, Math.max(bottom, 0) + margin.y);
+  const rx = s.hole.openingLength / 2;
+  const low = point(-rx - 16, Math.min(top, 0) - 9);
+  const high = point(rx + 16, Math.max(bottom, 0) + 9 + wordsStrip);
   const say = (mm: number): string => lengthLabel(mm, units);
-  const centre = point(0, axis);
   return {
     name: 'opening', title: 'Opening on the round', whole: true, spine: false, datum: low, keepClear: [], lands: [],
     items: [
       shape('cut', rectangle(low.x, low.y, high.x - low.x, high.y - low.y), 'sole'),
-      shape('drill', openingPath(joint, s.paperThickness), 'opening'),
-      ...crossLines(low, high, { centre, rx: s.hole.openingLength / 2 + 1, ry: Math.max(axis - top, bottom - axis) }),
-      ...(Math.abs(axis) < 3 ? [] : [shape('reference', line(point(low.x, 0), point(high.x, 0)), 'crown-line')]),
-      ...holeCross(centre),
+      shape('drill', openingPath(jointOf(work, s.drill, s.angle), s.paperThickness), 'opening'),
+      ...crossLines(low, point(high.x, high.y - wordsStrip), { centre: point(0, axis), rx: rx + 1, ry: Math.max(axis - top, bottom - axis) }),
+      ...(work.offset === 0 ? [] : crownLine(low.x, high.x, rx)),
+      ...holeCross(point(0, axis)),
       letter(point(high.x + 2, axis + 1.25), 'acute side'),
-      ...(work.offset === 0 ? [] : [letter(point(high.x + 2, 1.25 + (Math.abs(axis) < 4 ? Math.sign(-axis || 1) * 4 : 0)), 'line facing the bit')]),
+      ...lettersIn(point(low.x + 2, high.y - wordsStrip + 1.5), { width: high.x - low.x - 4, height: wordsStrip - 3 },
+        [[`${name}: ${say(s.drill)}, ${angleLabel(s.angle)}, ${work.round.name}`, `${name}: ${angleLabel(s.angle)}`, name]], { font }),
       ...titled(point(low.x, high.y + 8), `${name}: opening on ${work.round.name}`, [
-        `Wrap it on the round, Ø ${say(2 * work.radius)}, cross on the mark, long line along the round, acute side to where the bit’s shank leans.`,
-        `Opening ${say(s.hole.openingLength)} along the round; for paper ${millimetres(s.paperThickness)} thick.`,
+        `Wrap it on the round, Ø ${say(2 * work.radius)}, cross on the mark, long line along the round,`,
+        `acute side to where the bit’s shank leans. Opening ${say(s.hole.openingLength)} along the round; for paper ${millimetres(s.paperThickness)} thick.`,
       ]),
     ],
   };
 };
+
+/** The line along the round that faces the bit, on either side of the opening. */
+const crownLine = (left: number, right: number, rx: number): Item[] => [
+  shape('reference', line(point(left, 0), point(-rx - 3, 0)), 'crown-line'), shape('reference', line(point(rx + 3, 0), point(right, 0)), 'crown-line'),
+  letter(point(left - 2, 1.25), 'line facing the bit', { anchor: 'end' }),
+];
 
 /** Where the bit comes out of the sole and enters the work, true size. Part `opening`. */
 export const drawOpening = (page: Page): Drawing =>

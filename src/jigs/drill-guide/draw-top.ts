@@ -17,7 +17,7 @@ export const drawTop = (page: Page): Drawing => {
   const centre = point(length / 2, width / 2 - offsetOf(work));
   const clear = drill / 2 + 2.5;
   const say = (mm: number): string => lengthLabel(mm, units);
-  const rows = centre.y >= width / 2 ? { top: 1.2, height: centre.y - 2.4 } : { top: centre.y + 1.2, height: width - centre.y - 2.4 };
+  const rows = centre.y >= width / 2 ? { top: 1.8, height: centre.y - 3.4 } : { top: centre.y + 1.8, height: width - centre.y - 3.4 };
   return {
     name: 'top', title: 'Top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
     items: [

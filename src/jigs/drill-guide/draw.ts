@@ -13,12 +13,12 @@ import type { DrillGuideSolution } from './solve.js';
 import type { Page } from './words.js';
 
 /** The block's faces, top and sole at true size, and the two set-ups: making the block and drilling with it. */
-export const draw = (s: DrillGuideSolution, { name, units }: Context, font: Font, findings: readonly Finding[]): JigDrawing => {
+export const draw = (s: DrillGuideSolution, { name, units, drawingArea }: Context, font: Font, findings: readonly Finding[]): JigDrawing => {
   const page: Page = { s, name, units, font };
   const { work } = s;
   return {
     jig: name, kind: 'drill-guide', title: `${name}: drill guide`,
-    patterns: [drawFaces(page), drawTop(page), drawOpening(page), ...(work.kind === 'round' ? [drawSection(page, work)] : [])],
+    patterns: [...drawFaces(page, Math.max(drawingArea.width, drawingArea.height)), drawTop(page), drawOpening(page), ...(work.kind === 'round' ? [drawSection(page, work)] : [])],
     setUps: [blockSetUp(page), drillingSetUp(page, findings)],
     assumed: [
       `drill Ø ${lengthLabel(s.drill, units)}`,

@@ -14,9 +14,13 @@ export interface Drilling {
 /** The greatest value of a smooth function of the turn about the bit; to 1e-9 of its size. */
 const greatest = (value: (phi: number) => number): number => value(minimise((phi) => -value(phi), 0, 2 * Math.PI, 720));
 
+/** How far the far surface lies below where the axis enters, square to the work, mm; undefined on flat work of unknown thickness. */
+export const thicknessUnder = (work: Work): number | undefined =>
+  work.kind === 'flat' ? work.thickness : 2 * surfaceHeight(work, work.offset);
+
 /** How far along the bit its axis goes from one surface to the other, mm; undefined on flat work of unknown thickness. */
 export const throughLength = (work: Work, angle: number): number | undefined => {
-  const across = work.kind === 'flat' ? work.thickness : 2 * surfaceHeight(work, work.offset);
+  const across = thicknessUnder(work);
   return across === undefined ? undefined : throughThickness(across, angle);
 };
 

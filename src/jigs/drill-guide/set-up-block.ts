@@ -1,6 +1,6 @@
 import type { NumberRow, SetUp } from '../../drawing/drawing.js';
 import { angleLabel, lengthLabel, riseOverRun } from '../../units/format.js';
-import { blockPicture } from './picture.js';
+import { blockPicture } from './block-picture.js';
 import type { DrillGuideSolution } from './solve.js';
 import type { Page } from './words.js';
 import { offsetOf } from './work.js';

@@ -2,7 +2,7 @@ import { pointLeadsLimit } from '../../geometry/bore.js';
 import type { NumberRow, SetUp } from '../../drawing/drawing.js';
 import type { Finding } from '../../errors/finding.js';
 import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
-import { drillingPicture } from './picture.js';
+import { drillingPicture } from './drilling-picture.js';
 import { angleRows, manual } from './set-up-block.js';
 import type { Page } from './words.js';
 
@@ -75,7 +75,7 @@ const marking = ({ s }: Page): readonly string[] => {
   if (work.kind === 'flat') return [
     tilts === undefined ? 'Mark the hole’s centre on the face, and through it the line along which the bit leans.'
       : `Mark the hole’s centre on the face, and through it the sight line, ${angleLabel(tilts.sightLine)} from the plane of the rake towards the splay. Along that line one tilt of ${angleLabel(tilts.resultant)} does the work of both.`,
-    'Set the block so that the centre lines on its ends stand on that line and the station marks on its sides are square across from the centre; acute end to where the bit’s shank leans.',
+    'Set the block so that the centre lines on its ends stand on that line and the centre lines on its sides are square across from the centre; acute end to where the bit’s shank leans.',
   ];
   return [
     `Draw a line along the round on the side that faces the bit${work.offset === 0 ? '' : '; the bit enters beside it, by the offset'}, and a ring round it at the station where the axis enters.`,

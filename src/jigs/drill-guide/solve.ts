@@ -1,9 +1,9 @@
-import { openingLength } from '../../geometry/bore.js';
+import { markShift, openingLength } from '../../geometry/bore.js';
 import type { SaddleJoint } from '../../geometry/saddle.js';
 import type { Bit } from '../../spec/shop.js';
 import type { Context, Outcome } from '../jig.js';
 import { type Block, blockOf } from './block.js';
-import { type Drilling, farWall, overrunOf, runOf, skinOf, throughLength } from './hole.js';
+import { type Drilling, farWall, overrunOf, runOf, skinOf, thicknessUnder, throughLength } from './hole.js';
 import { openingLengthOnRound } from './opening.js';
 import { pairWith, type Pairing, type Task } from './pairing.js';
 import { refuseBlock, refuseTask, refuseTilts } from './refusals.js';
@@ -101,14 +101,13 @@ export const jointOf = (work: RoundWork, drill: number, angle: number): SaddleJo
 
 const holeOf = (task: Task, drilling: Drilling): Hole => {
   const { work, angle, drill } = task;
-  const toFarSide = throughLength(work, angle);
-  const depth = task.depth ?? toFarSide!;
+  const depth = task.depth ?? throughLength(work, angle)!;
   const wall = task.depth === undefined ? undefined : farWall(drilling, depth);
   const skin = skinOf(drilling);
   return {
     through: task.depth === undefined, depth,
     openingLength: work.kind === 'flat' ? openingLength({ bit: drill, angle }) : openingLengthOnRound(jointOf(work, drill, angle)),
-    markShift: (toFarSide ?? depth) * Math.cos(angle),
+    markShift: markShift(thicknessUnder(work) ?? depth * Math.sin(angle), angle),
     ...(wall === undefined ? {} : { farWall: wall }), ...(skin === undefined ? {} : { skin }),
   };
 };

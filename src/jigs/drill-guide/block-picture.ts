@@ -1,0 +1,67 @@
+import type { Drawing, Item } from '../../drawing/drawing.js';
+import { letter, moveItems, shape } from '../../drawing/items.js';
+import { itemsBounds } from '../../drawing/item-bounds.js';
+import { leader } from '../../drawing/leader.js';
+import { angleDimension } from '../../drawing/angle-dimension.js';
+import { point, type Point } from '../../geometry/point.js';
+import { line, polyline } from '../../geometry/shapes.js';
+import { angleLabel } from '../../units/format.js';
+import { planeOverBottom, soleOverBottom } from './frame.js';
+import type { Page } from './words.js';
+import { offsetOf } from './work.js';
+
+/** Height of a picture, mm. */
+export const size = 60;
+
+/** Where a point of the block lies in a picture: u from the bore's axis, w over the blank's bottom, mm of the block. */
+export type Place = (u: number, w: number) => Point;
+
+/** Items as a picture with its title over them. */
+export const asDrawing = (name: string, title: string, items: readonly Item[], page: Page): Drawing => {
+  const box = itemsBounds(items, page.font);
+  return {
+    name, title, whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
+    items: [letter(point(0, 2.5), title), ...moveItems(items, -box.x0, 8 - box.y0)],
+  };
+};
+
+/** Block, bore and sole in true proportions, `place` maps u from the bore's axis and height over the blank's bottom. */
+export const blockLines = ({ s }: Page, place: Place, blank: boolean): Item[] => {
+  const { block, angle, drill } = s;
+  const half = block.length / 2;
+  const across = offsetOf(s.work);
+  const crown = s.sole.depth / Math.sin(angle);
+  const bore = (u: number): Item => shape('hidden', line(place(u, block.height), place(u, soleOverBottom(s, u, across))));
+  const sole = [place(-half, planeOverBottom(block, angle, -half)), place(half, planeOverBottom(block, angle, half))] as const;
+  return [
+    shape('cut', polyline([place(-half, block.height), place(half, block.height), sole[1], sole[0]], true)),
+    ...(blank && angle < Math.PI / 2 ? [shape('reference', polyline([sole[0], place(half, 0), sole[1]]))] : []),
+    bore(-drill / 2), bore(drill / 2),
+    ...(crown === 0 ? [] : [shape('hidden', line(
+      place(-half, planeOverBottom(block, angle, -half) + crown), place(half, planeOverBottom(block, angle, half) + crown)))]),
+  ];
+};
+
+/** The blank with its bore and the sole's line, side view, block upright. */
+export const blockPicture = (page: Page): Drawing => {
+  const { s, name, font } = page;
+  const { block, angle } = s;
+  const k = size / Math.max(block.height, 1.4 * block.length);
+  const half = block.length / 2;
+  const place: Place = (u, w) => point(k * u, -k * w);
+  const foot = place(0, planeOverBottom(block, angle, 0));
+  const tilted = angle < Math.PI / 2;
+  const corner = (k * half) / Math.sin(angle);
+  const items = [
+    ...blockLines(page, place, true),
+    shape('centre', line(place(0, block.height + 4 / k), tilted ? point(foot.x, foot.y + corner) : foot)),
+    ...leader({ at: place(-half / 2 - s.drill / 4, block.height), elbow: point(-k * half - 5, -k * block.height - 4), side: 'left', label: ['top: bore', 'square from here'] }),
+    ...leader({ at: place(half, block.height - block.shortEnd / 4), elbow: point(k * half + 6, -k * block.height - 4), side: 'right', label: 'acute end' }),
+    ...leader({ at: place(0.8 * half, planeOverBottom(block, angle, 0.8 * half)), elbow: point(k * half + 6, -k * planeOverBottom(block, angle, 0.8 * half) - 5), side: 'right', label: ['sole: saw', 'after boring'] }),
+    // Beyond the corner of the waste, so that the arc lies wholly outside the blank.
+    ...(tilted ? angleDimension({
+      centre: foot, radius: corner + 4, from: Math.PI / 2, to: Math.PI / 2 + angle, label: angleLabel(angle), drawn: [corner, corner],
+    }, font) : []),
+  ];
+  return asDrawing('block', `${name}: the block from its left side, not to scale`, items, page);
+};
