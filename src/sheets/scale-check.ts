@@ -39,9 +39,9 @@ export interface ScaleCheck {
 export const scaleCheck = (area: Box, frame: PageFrame, request: LayoutRequest, font: Font): ScaleCheck => {
   const factors = pageCorrection(request.correction, frame.landscape);
   const width = area.x1 - area.x0;
-  const revision = request.revision === '' ? '' : ` · revision ${request.revision}`;
+  const state = [request.digest === '' ? '' : `Spec ${request.digest}`, request.revision === '' ? '' : `revision ${request.revision.slice(0, 60)}`, request.paper.name, request.units];
   const head = textBlock({ at: point(0, 0), width, paragraphs: [request.title.slice(0, 200)], height: 5 }, font);
-  const under = textBlock({ at: point(0, head.height + 1), width, paragraphs: [`Spec ${request.digest}${revision} · ${request.paper.name} · ${request.units}`], height: 2.5 }, font);
+  const under = textBlock({ at: point(0, head.height + 1), width, paragraphs: [state.filter((w) => w !== '').join(' · ')], height: 2.5 }, font);
   const top = head.height + 1 + under.height + 4;
   const square = placeItems(calibrationSquare(point(0, 0), request.units), scaling(1 / factors.x, 1 / factors.y), 0);
   const side = calibrationSide(request.units);
