@@ -16,13 +16,14 @@ export type Read<T> = { readonly value: T } | { readonly issue: FieldIssue };
 
 /** A field's schema from its reader and what it says of itself. A field that is not there at all is `missing-key`. */
 export function field<T>(read: (input: unknown) => Read<T>, meta: FieldMeta): z.ZodType<T> {
-  const schema = z.unknown().transform((input, ctx): T => {
+  const made = z.transform((input: unknown, ctx): T => {
     const result = input === undefined ? missing(meta) : read(input);
     if ('value' in result) return result.value;
     ctx.issues.push(customIssue(result.issue, input));
     return z.NEVER;
   });
-  return schema.meta({ ...meta });
+  // Registered in place: `meta()` makes a copy, which start-up pays for with every field.
+  return z.pipe(z.unknown(), made).register(z.globalRegistry, { ...meta });
 }
 
 const missing = (meta: FieldMeta): { readonly issue: FieldIssue } => ({

@@ -12,12 +12,14 @@ export interface FieldNotes {
   readonly about: string;
 }
 
+/** A length's limits beside its notes. */
 export interface LengthNotes extends FieldNotes {
   /** mm, inclusive. Default 0 … 10 000; what may be longer (a rack's board) says so. */
   readonly min?: number;
   readonly max?: number;
 }
 
+/** An angle's limits beside its notes. */
 export interface AngleNotes extends FieldNotes {
   /** Radians, inclusive. Default 0 … π/2. */
   readonly min?: number;

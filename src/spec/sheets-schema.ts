@@ -19,13 +19,16 @@ export const paperSchema = (fields: FieldReader): z.ZodType<Paper> =>
     ])
     .meta({ description: 'Paper by name, or { width, height }' });
 
+/** How the sheets are laid out where the spec says nothing: 10 mm clear all round (common practice), 12 mm of overlap. */
+export const plainSheets: SheetWishes = { margins: { top: 10, right: 10, bottom: 10, left: 10 }, overlap: 12, turn: 'auto', seams: {} };
+
 /** How the sheets are laid out; everything has a default. */
 export const sheetsSchema = (fields: FieldReader): z.ZodType<SheetWishes> =>
   z
     .strictObject({
-      margins: marginsSchema(fields).prefault('10 mm'),
-      overlap: fields.length({ about: 'How far neighbouring sheets overlap', max: 100 }).default(12),
-      turn: fields.choice(['auto', 'portrait', 'landscape'], { about: 'Which way the paper lies; auto searches for the fewest sheets' }).default('auto'),
+      margins: marginsSchema(fields).prefault(`${plainSheets.margins.top} mm`),
+      overlap: fields.length({ about: 'How far neighbouring sheets overlap', max: 100 }).default(plainSheets.overlap),
+      turn: fields.choice(['auto', 'portrait', 'landscape'], { about: 'Which way the paper lies; auto searches for the fewest sheets' }).default(plainSheets.turn),
       seams: z
         .record(z.string(), seamsSchema(fields))
         .meta({ description: 'By jig: where seams must run, from the drawing’s datum' })
@@ -35,7 +38,7 @@ export const sheetsSchema = (fields: FieldReader): z.ZodType<SheetWishes> =>
 
 const marginsSchema = (fields: FieldReader): z.ZodType<SheetWishes['margins']> => {
   const margin = (about: string) => fields.length({ about, max: 100 });
-  const side = (name: string) => margin(`Margin at the ${name}`).default(10);
+  const side = (name: keyof SheetWishes['margins']) => margin(`Margin at the ${name}`).default(plainSheets.margins[name]);
   return z
     .union([
       margin('One margin all round').transform((all) => ({ top: all, right: all, bottom: all, left: all })),

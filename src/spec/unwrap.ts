@@ -1,6 +1,6 @@
-import type { ZodType } from 'zod';
+import type { z, ZodType } from 'zod';
 
-/** A schema without what is wrapped round it: optional, default, nullable, transforms behind it. Stops at a field. */
+/** A schema without what is wrapped round it: optional, default, lazy, transforms behind it. Stops at a field. */
 export function unwrap(schema: ZodType): ZodType {
   let inner = schema;
   for (let next = layerBelow(inner); next; next = layerBelow(inner)) inner = next;
@@ -10,6 +10,7 @@ export function unwrap(schema: ZodType): ZodType {
 /** The next layer in; undefined at a field, or where nothing is wrapped. */
 export function layerBelow(schema: ZodType): ZodType | undefined {
   const def = schema._zod.def as { readonly type: string; readonly innerType?: ZodType; readonly in?: ZodType };
+  if (def.type === 'lazy') return (schema as z.ZodLazy<ZodType>)._zod.innerType;
   if (def.innerType) return def.innerType;
   return def.type === 'pipe' && def.in && !isField(schema) ? def.in : undefined;
 }

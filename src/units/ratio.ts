@@ -4,12 +4,16 @@ export interface Ratio {
   readonly den: bigint;
 }
 
+/** The ratio num/den, not reduced. `den` must be above 0. */
 export const ratio = (num: bigint, den: bigint = 1n): Ratio => ({ num, den });
 
+/** a + b, exact. */
 export const addRatios = (a: Ratio, b: Ratio): Ratio => ratio(a.num * b.den + b.num * a.den, a.den * b.den);
 
+/** a·b, exact. */
 export const multiplyRatios = (a: Ratio, b: Ratio): Ratio => ratio(a.num * b.num, a.den * b.den);
 
+/** −a. */
 export const negateRatio = (a: Ratio): Ratio => ratio(-a.num, a.den);
 
 /** The ratio that a decimal names: `34.9`, `.5`, `1e-7`, `-3`. Exact. Undefined for anything else and for exponents past ±400. */

@@ -6,5 +6,7 @@ export const mmPerInch = 25.4;
 /** 72 pt = 1 in = 25.4 mm, exact. */
 export const pointsPerMm = 72 / 25.4;
 
+/** Degrees from radians. */
 export const degrees = (radians: number): number => (radians * 180) / Math.PI;
+/** Radians from degrees. */
 export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
