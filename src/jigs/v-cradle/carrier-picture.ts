@@ -9,7 +9,7 @@ import { carrierPlan } from './carrier-plan.js';
 import { handsFromBlade } from './limits.js';
 
 /** Height that the carrier is drawn at, mm. */
-const drawnHeight = 85;
+const drawnHeight = 48;
 
 /** The whole carrier on the saw from above, blade's line and the line that hands stay behind. Not to scale. */
 export const carrierPicture = (c: Carrier): Drawing => {
@@ -17,7 +17,7 @@ export const carrierPicture = (c: Carrier): Drawing => {
   const [far, r] = [c.length - c.endToBlade, c.round.diameter / 2];
   const corners = [plan.onFence(c.bladeSide), plan.onFence(-c.seatSide), plan.at(far, -c.seatSide), plan.at(far, c.bladeSide)];
   const deepest = Math.max(...corners.map((p) => p.y));
-  const k = Math.min(drawnHeight / deepest, 110 / Math.max(...corners.map((p) => Math.abs(p.x))));
+  const k = Math.min(drawnHeight / deepest, 75 / Math.max(...corners.map((p) => Math.abs(p.x))));
   const map = scaling(k, k);
   const draw = (type: 'cut' | 'saw' | 'hidden' | 'reference', points: readonly { x: number; y: number }[], closed = false): Item =>
     shape(type, transformPath(map, polyline(points, closed)));
@@ -39,7 +39,7 @@ export const carrierPicture = (c: Carrier): Drawing => {
       letter(point(left, -7), 'fence'),
       ...leader({ at: drawn(scale(plan.blade, -7 / k)), elbow: point(right + 2, -9), label: 'blade', side: 'right' }),
       letter(add(drawn(handsLine[0]!), point(-2.5, 3)), 'hands', { anchor: 'end' }), letter(add(drawn(handsLine[0]!), point(-2.5, 7)), 'this side', { anchor: 'end' }),
-      ...leader({ at: drawn(plan.at(far * 0.75, 0)), elbow: point(right + 2, Math.max(drawn(plan.at(far * 0.6, 0)).y, 12)), label: ['clamp round', 'and carrier'], side: 'right', end: 'dot' }),
+      ...leader({ at: drawn(plan.at(far * 0.75, 0)), elbow: point(right + 2, Math.max(drawn(plan.at(far * 0.6, 0)).y, 12)), label: 'clamp', side: 'right', end: 'dot' }),
       ...leader({ at: drawn(plan.toe), elbow: point(right + 2, drawn(plan.toe).y + 2), label: 'toe', side: 'right' }),
       shape('centre', line(drawn(plan.onFence(0)), drawn(plan.at(far * 1.15, 0)))),
     ],

@@ -19,7 +19,7 @@ export const drillCautions: readonly string[] = [
 export const carrierCautions: readonly string[] = [
   'Clamp the round in the carrier and the carrier to fence and table. Hands 150 mm (6 in) from the blade’s line.',
   'Cut the long blank first, to length last; support the toe, and never a short piece held by hand.',
-  'Let the blade stop before it is raised and before anything is moved.',
+  'No stop beyond the blade: the off-cut lies free. Let the blade stop before anything is moved.',
   'Extraction, and a respirator for MDF, oak and beech.',
   manual,
 ];

@@ -8,8 +8,11 @@ import { blockPath, groovePath } from './section.js';
 import type { VCradleSolution } from './solve.js';
 import type { Words } from './words.js';
 
+/** The second unit under the first. */
+const inLines = (length: string): string[] => length.split(/ (?=\()/);
+
 /** Size that the block is drawn at, mm. */
-const drawnWidth = 50;
+const drawnWidth = 34;
 
 /** The thickest round in the cradle under the bit, seen from the end. Not to scale. */
 export const drillPicture = (s: VCradleSolution, say: Words): Drawing => {
@@ -25,15 +28,15 @@ export const drillPicture = (s: VCradleSolution, say: Words): Drawing => {
   return {
     name: 'drill-picture', title: 'In the cradle', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
     items: [
-      shape('reference', line(point(-side - 25, low), point(side + 30, low))),
+      shape('reference', line(point(-side - 14, low), point(side + 14, low))),
       shape('cut', transformPath(map, blockPath(groove, block))), shape('cut', transformPath(map, groovePath(groove))),
       shape('cut', circle(point(0, axis), k * thickest.radius)),
-      shape('drill', polyline([point(-3, top - 22), point(-3, top - 3), point(0, top - 1), point(3, top - 3), point(3, top - 22)])),
-      shape('centre', line(point(0, top - 26), point(0, low + 4))),
-      ...levelDimension({ high: point(0, axis), low: point(half, low), x: side + 8, side: 'right', label: ['axis', say.length(lift + thickest.axisHeight)] }),
-      ...levelDimension({ high: point(0, top), low: point(-half, low), x: -side - 8, side: 'left', label: ['top', say.length(block.height + thickest.proud)] }),
+      shape('drill', polyline([point(-2, top - 12), point(-2, top - 3), point(0, top - 1.5), point(2, top - 3), point(2, top - 12)])),
+      shape('centre', line(point(0, top - 15), point(0, low + 4))),
+      ...levelDimension({ high: point(0, axis), low: point(half, low), x: side + 8, side: 'right', label: ['axis', ...inLines(say.length(lift + thickest.axisHeight))] }),
+      ...levelDimension({ high: point(0, top), low: point(-half, low), x: -side - 8, side: 'left', label: ['top', ...inLines(say.length(block.height + thickest.proud))] }),
       shape('reference', rectangle(-side - 2, low, 2 * side + 4, 3)),
-      letter(point(side + 30, low + 5), 'table', { anchor: 'end' }),
+      letter(point(side + 14, low + 4.5), 'table', { anchor: 'end' }),
     ],
   };
 };

@@ -7,8 +7,8 @@ import type { Words } from './words.js';
 
 /** Heights by round, to set a stop or a fence by. */
 const heights = (s: VCradleSolution, say: Words): SetUp['tables'][number] => ({
-  heading: 'Heights above the machine’s table, block flat on it; and where each round touches',
-  columns: ['Round', 'Measured', 'Axis', 'Top', 'Proud of the block', 'Contacts from the middle'],
+  heading: 'Heights above the table with the block flat on it',
+  columns: ['Round', 'Measured', 'Axis', 'Top', 'Proud', 'Contact off middle'],
   rows: s.held.map((h) => {
     const lift = s.block.height - s.groove.apexDepth;
     return [h.round.name, ...[h.round.diameter, lift + h.axisHeight, s.block.height + h.proud, h.proud, h.contactHalfWidth].map(say.length)];
@@ -22,11 +22,11 @@ export const drillSetUp = ({ solution: s, say }: SetUpSource): SetUp => ({
   picture: drillPicture(s, say),
   pictureNote: `${s.held[0]!.round.name} in the groove, seen from the end, not to scale.`,
   numbers: [
-    { label: 'Bit over the middle of the groove: from the block’s side A', value: say.length(s.block.width / 2) },
-    { label: 'Wood under the groove: let the bit go no deeper than half of it', value: say.length(s.block.floor) },
-    { label: 'Length of groove that bears', value: say.length(s.block.bearing) },
-    ...(s.stop === undefined ? [] : [{ label: 'Stop’s face from the left end of the block', value: say.length(s.stop) }]),
-    { label: 'Reference line', value: 'the line ruled along the round, or the flat side of its square end' },
+    { label: 'Bit from the block’s side A', value: say.length(s.block.width / 2) },
+    { label: 'Wood under the groove', value: say.length(s.block.floor) },
+    { label: 'Groove that bears', value: say.length(s.block.bearing) },
+    ...(s.stop === undefined ? [] : [{ label: 'Stop from the left end', value: say.length(s.stop) }]),
+    { label: 'Reference line', value: 'ruled along the round, or its square end' },
   ],
   tables: [heights(s, say)],
   steps: [

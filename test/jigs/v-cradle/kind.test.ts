@@ -1,0 +1,70 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { itemBounds } from '../../../src/drawing/item-bounds.js';
+import { vCradle } from '../../../src/jigs/v-cradle/index.js';
+import type { VCradleFields } from '../../../src/jigs/v-cradle/schema.js';
+import type { Value } from '../../../src/jigs/jig.js';
+import { parseSpec } from '../../../src/spec/parse-spec.js';
+import { testFont } from '../../support/font.js';
+import { found } from './cradle.js';
+import { drawn } from './written.js';
+
+const numbersIn = (value: Value): number[] => typeof value === 'number' ? [value] : Object.values(value as Readonly<Record<string, Value>>).flatMap(numbersIn);
+
+describe('the v-cradle kind', () => {
+  it('has a starter that reads, solves and draws with nothing found', () => {
+    const spec = parseSpec({ text: vCradle.starter, file: 'starter.yaml', kinds: { 'v-cradle': vCradle } });
+    const context = { name: 'drilling cradle', units: spec.units, rounds: spec.rounds, shop: spec.shop, drawingArea: { width: 180, height: 240 }, jig: () => undefined };
+    const outcome = vCradle.solve(spec.jigs[0]!.fields as VCradleFields, context);
+    if ('refused' in outcome) throw new Error('refused');
+    expect(vCradle.check(outcome.solution, context)).toEqual([]);
+    expect(vCradle.draw(outcome.solution, context, testFont, []).patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan']);
+  });
+
+  it('has a starter whose commented lines read too', () => {
+    const text = vCradle.starter.split('\n').map((line) => line.replace(/^( +)# (includedAngle|depth|flat|block|stop|carrier|  sharpAngle|  sawReading|  twist)/, '$1$2')).join('\n');
+    const spec = parseSpec({ text, file: 'starter.yaml', kinds: { 'v-cradle': vCradle } });
+    expect(spec.jigs[0]!.fields).toMatchObject({ depth: 24, flat: 4, stop: 10, carrier: { sawReading: 0 } });
+  });
+
+  it('adds carrier patterns and page only where a carrier is asked for', () => {
+    const { drawing } = drawn({ fields: 'holds: [post], carrier: { sharpAngle: 25 }' });
+    expect(drawing.patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan', 'carrier', 'finished-end']);
+    expect(drawing.setUps.map((s) => s.machine)).toEqual(['Table saw', 'Drill press', 'Mitre saw']);
+  });
+
+  it('prints all three angle conventions and every allowance on its pages', () => {
+    const { drawing } = drawn({ fields: 'holds: [post], carrier: { sharpAngle: 25, sawReading: 5 }' });
+    const rows = drawing.setUps[2]!.numbers.map((row) => `${row.label}: ${row.value}`);
+    expect(rows.slice(0, 3)).toEqual(['Cut from the axis: 25°: 46.6 mm in 100 mm', 'Cut from square: 65°: 214.5 mm in 100 mm', 'On the saw’s gauge: 5°, towards the carrier']);
+    expect(drawing.setUps[0]!.steps.find((s) => s.startsWith('Allowances, in the order applied'))).toContain('1. post Ø 32 mm (1 17⁄64″) as measured; 2. V 14.2 mm');
+  });
+
+  it('puts each finding on the page of the machine that it concerns', () => {
+    const { drawing } = drawn({ fields: 'holds: [post], block: { height: 20 }, carrier: { sharpAngle: 20, sawReading: 55 }' });
+    const on = (page: number, words: string): boolean => drawing.setUps[page]!.steps.some((s) => s.includes(words));
+    expect([on(0, 'under the groove'), on(2, 'under the groove')]).toEqual([true, false]);
+    expect([on(0, 'turned only'), on(2, 'turned only')]).toEqual([false, true]);
+  });
+
+  it('is refused or drawn in finite numbers, whatever the spec says', () => {
+    const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
+    fc.assert(fc.property(fc.uniqueArray(tenths(3, 300), { minLength: 1, maxLength: 4 }), tenths(20, 160), tenths(0, 40), tenths(5, 89), tenths(0, 80), (rounds, angle, flat, sharp, reading) => {
+      const fields = `holds: [${rounds.join(', ')}], includedAngle: ${angle}, flat: ${flat}, carrier: { sharpAngle: ${sharp}, sawReading: ${reading} }`;
+      if (found({ fields }).some((f) => f.endsWith('stop'))) return;
+      const { drawing, values } = drawn({ fields });
+      expect(numbersIn(values).every(Number.isFinite)).toBe(true);
+      for (const p of [...drawing.patterns, ...drawing.setUps.map((s) => s.picture)]) {
+        for (const item of p.items) expect(Object.values(itemBounds(item, testFont)).every(Number.isFinite)).toBe(true);
+      }
+    }), { numRuns: 60, seed: 11 });
+  });
+
+  it('never stops a cradle that it sized itself for one round', () => {
+    fc.assert(fc.property(fc.integer({ min: 120, max: 3000 }), fc.integer({ min: 60, max: 150 }), fc.integer({ min: 12, max: 70 }), (d, angle, sharp) => {
+      // A flat of 4 mm leaves a round of 12 mm its flanks at 60° and more; wider V's need a narrower one.
+      const fields = `holds: [${d / 10}], includedAngle: ${angle}, flat: ${(d / 10) * 0.12 * (1 - Math.sin((angle * Math.PI) / 360))}, carrier: { sharpAngle: ${sharp} }`;
+      expect(found({ fields }).filter((f) => /stop$|groove-shallow|below-top|wall-thin|floor-thin|block-short/.test(f))).toEqual([]);
+    }), { numRuns: 100, seed: 3 });
+  });
+});
