@@ -10,8 +10,8 @@ export const manual = 'The machine’s manual and local rules come first. For an
 /** One angle in the three ways in which shops read it, with rise over run. */
 export const angleRows = ({ angle }: DrillGuideSolution, what: string, page: Page): readonly NumberRow[] => [
   { label: `${what}`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
-  { label: 'Off square (a gauge that reads 0 at square)', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
-  { label: 'A gauge that reads 90 at square', value: angleLabel(angle) },
+  { label: 'Off square (gauge at 0 for square)', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
+  { label: 'Gauge at 90 for square', value: angleLabel(angle) },
 ];
 
 const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {
@@ -19,12 +19,12 @@ const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {
   const say = (mm: number): string => lengthLabel(mm, units);
   if (sole.depth === 0 || work.kind === 'flat') return [];
   return sole.form === 'v' ? [
-    { label: 'V in the sole: blade from upright, two passes', value: `${angleLabel(sole.halfAngle)}: ${riseOverRun(sole.halfAngle, units)}` },
-    { label: 'V: depth, and width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
+    { label: 'V: blade from upright, two passes', value: `${angleLabel(sole.halfAngle)}: ${riseOverRun(sole.halfAngle, units)}` },
+    { label: 'V: depth, width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
     { label: 'V touches the round, up from the sole', value: say(sole.depth - sole.contact!.depth) },
   ] : [
     { label: 'Cove in the sole: radius of the round', value: `R ${say(work.radius)}` },
-    { label: 'Cove: depth, and width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
+    { label: 'Cove: depth, width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
   ];
 };
 
@@ -40,7 +40,7 @@ const numbers = (page: Page): readonly NumberRow[] => {
     { label: 'Bore’s centre from the acute end’s face', value: say(block.length / 2) },
     { label: 'Bore’s centre from the left side’s face', value: say(block.width / 2 + offset) },
     ...angleRows(s, 'Sole to the bore', page),
-    { label: 'Bore left in the block, on its axis', value: say(block.boreLength) },
+    { label: 'Bore in the finished block, on its axis', value: say(block.boreLength) },
     ...grooveRows(page),
   ];
 };

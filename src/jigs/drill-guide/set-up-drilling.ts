@@ -7,10 +7,10 @@ import { angleRows, manual } from './set-up-block.js';
 import type { Page } from './words.js';
 
 const tiltRows = ({ s }: Page): readonly NumberRow[] => s.tilts === undefined ? [] : [
-  { label: 'Rake and splay, each seen square to its plane', value: `${angleLabel(s.tilts.rake)}, ${angleLabel(s.tilts.splay)}` },
+  { label: 'Rake, splay', value: `${angleLabel(s.tilts.rake)}, ${angleLabel(s.tilts.splay)}` },
   { label: 'Resultant, off square', value: angleLabel(s.tilts.resultant) },
-  { label: 'Sight line on the face, from the plane of the rake towards the splay', value: angleLabel(s.tilts.sightLine) },
-  { label: 'Not the splay: a second tilt riding on the first would be set to', value: angleLabel(s.tilts.secondTilt) },
+  { label: 'Sight line, from the rake’s plane towards the splay', value: angleLabel(s.tilts.sightLine) },
+  { label: 'A second tilt riding on the first: not the splay, but', value: angleLabel(s.tilts.secondTilt) },
 ];
 
 const workRows = ({ s, units }: Page): readonly NumberRow[] => {
@@ -18,15 +18,15 @@ const workRows = ({ s, units }: Page): readonly NumberRow[] => {
   const { work, hole, pairing } = s;
   const round = work.kind === 'flat' ? [] : [
     { label: 'Work, measured', value: `${work.round.name}, Ø ${say(2 * work.radius)}` },
-    { label: 'Offset of the bit from the round’s axis', value: work.offset === 0 ? 'none' : `${say(Math.abs(work.offset))} to the ${work.offset > 0 ? 'right' : 'left'}, seen from the acute side` },
+    { label: 'Bit beside the round’s axis', value: work.offset === 0 ? 'none' : `${say(Math.abs(work.offset))} to the ${work.offset > 0 ? 'right' : 'left'}, seen from the acute side` },
   ];
   return [
-    ...(pairing === undefined ? [] : [{ label: 'Meets the pin of', value: `${pairing.jig}${pairing.end === 'far' ? ', far end' : ''} in ${pairing.branch}` }]),
+    ...(pairing === undefined ? [] : [{ label: 'Meets the pin of', value: `${pairing.jig}${pairing.end === 'far' ? ', far end' : ''}, in the end of ${pairing.branch}` }]),
     ...round,
     ...(work.kind === 'flat' && work.thickness !== undefined ? [{ label: 'Thickness of the work', value: say(work.thickness) }] : []),
-    { label: hole.through ? 'Length of the hole along the bit, on its axis' : 'Depth along the bit, from where its axis enters', value: say(hole.depth) },
+    { label: hole.through ? 'Hole, right through, along the bit' : 'Depth along the bit, from the axis’ entry', value: say(hole.depth) },
     { label: 'Opening along the work', value: say(hole.openingLength) },
-    { label: work.kind === 'flat' && work.thickness === undefined ? 'The axis’ end from the mark, along the work' : 'The axis’ marks on the two faces apart, along the work', value: say(hole.markShift) },
+    { label: work.kind === 'flat' && work.thickness === undefined ? 'Hole’s end from the mark, along the work' : 'Marks on the two faces, apart along the work', value: say(hole.markShift) },
     ...(hole.farWall === undefined ? [] : [{ label: 'Left beyond the hole, point counted', value: say(hole.farWall) }]),
     ...(hole.skin === undefined ? [] : [{ label: 'Left beside the hole', value: say(hole.skin) }]),
   ];
@@ -64,9 +64,9 @@ const numbers = (page: Page): readonly NumberRow[] => {
     { label: 'Bit', value: `Ø ${say(drill)}` },
     ...angleRows(s, s.work.kind === 'flat' ? 'Bit to the face of the work' : 'Bit to the axis of the round', page),
     ...tiltRows(page), ...workRows(page),
-    { label: 'Stop: tip stands out of the sole, on the bore’s axis', value: say(budget.tipStop) },
-    { label: 'Stop: tip to the collar or tape at the block’s top', value: say(block.boreLength + budget.tipStop) },
-    { label: `The point (${millimetres(bit.point)}) leads only while off square is below`, value: angleLabel(pointLeadsLimit(drill, bit.point)) },
+    { label: 'Stop: tip out of the sole, on the bore’s axis', value: say(budget.tipStop) },
+    { label: 'Stop: tip to collar or tape at the block’s top', value: say(block.boreLength + budget.tipStop) },
+    { label: `Point (${millimetres(bit.point)}) leads only below, off square`, value: angleLabel(pointLeadsLimit(drill, bit.point)) },
   ];
 };
 
