@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    // The mesh oracles and the tests that run the built command take seconds each on a small machine.
+    testTimeout: 60_000,
+    reporters: process.env['CI'] ? ['dot'] : ['default'],
+  },
+});

@@ -1,0 +1,25 @@
+import type { Report } from '../compile.js';
+import { visible } from '../errors/quote.js';
+import { findingsText } from './findings-text.js';
+
+/** What a draw came to, for its last words. */
+export interface DrawnSummary {
+  readonly report: Report;
+  readonly files: readonly string[];
+  readonly sheets: number;
+  readonly paper: string;
+}
+
+/** The last words of a draw: files, sheets, findings, and what to do before any wood is cut. */
+export const drawnText = ({ report, files, sheets, paper }: DrawnSummary): string => {
+  const findings = findingsText(report.jigs.flatMap((jig) => jig.findings));
+  const stopped = report.jigs.filter((jig) => jig.findings.some(({ severity }) => severity === 'stop')).length;
+  return [
+    `${visible(report.title)}: ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'} of ${paper}, spec ${report.digest}`,
+    ...files.map((file) => `  ${file}`),
+    ...(findings === '' ? [] : [findings.trimEnd()]),
+    ...(stopped === 0 ? [] : [`${stopped === 1 ? 'One jig is' : `${stopped} jigs are`} not drawn: see STOP above.`]),
+    ...(sheets === 0 ? [] : ['Print at 100 %, single-sided, nothing fitted to the page. Lay a steel rule on both bars of every sheet before cutting.']),
+    '',
+  ].join('\n');
+};

@@ -1,0 +1,205 @@
+import { chmodSync, existsSync, lstatSync, mkdirSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { emptyFolder, roundwright, saddleSpec } from './run-command.js';
+
+/** All files below a folder, in order, paths from there. */
+const filesIn = (folder: string): readonly string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => !entry.isDirectory())
+    .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1)).sort();
+
+const folderWith = (text: string, name = 'piece.yaml'): string => {
+  const folder = emptyFolder();
+  writeFileSync(join(folder, name), text);
+  return folder;
+};
+
+test('draw writes the sheets, each jig at full size and the report into output/<spec name>', () => {
+  const folder = folderWith(saddleSpec());
+  const { code, out, err } = roundwright(folder, ['draw', 'piece.yaml']);
+  expect([code, err]).toEqual([0, '']);
+  expect(filesIn(join(folder, 'output/piece'))).toEqual(['brace-saddle-full.pdf', 'brace-saddle.svg', 'report.json', 'sheets-letter.pdf']);
+  expect(filesIn(folder).filter((file) => !file.startsWith('output'))).toEqual(['piece.yaml']);
+  expect(out).toContain('sheets-letter.pdf');
+  expect(out).toMatch(/steel rule on both bars/);
+});
+
+test('report.json is what check --json prints', () => {
+  const folder = folderWith(saddleSpec());
+  roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']);
+  expect(readFileSync(join(folder, 'x/report.json'), 'utf8')).toBe(roundwright(folder, ['check', 'piece.yaml', '--json']).out);
+});
+
+test('the same spec gives the same bytes', () => {
+  const folder = folderWith(saddleSpec());
+  roundwright(folder, ['draw', 'piece.yaml', '--out', 'a', '--format', 'svg,pdf']);
+  roundwright(folder, ['draw', 'piece.yaml', '--out', 'b', '--format', 'svg,pdf']);
+  expect(filesIn(join(folder, 'a'))).toEqual(filesIn(join(folder, 'b')));
+  for (const file of filesIn(join(folder, 'a'))) expect(readFileSync(join(folder, 'a', file)).equals(readFileSync(join(folder, 'b', file)))).toBe(true);
+});
+
+test('--format svg writes every sheet as SVG and no PDF', () => {
+  const folder = folderWith(saddleSpec());
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--format', 'svg']).code).toBe(0);
+  const files = filesIn(join(folder, 'x'));
+  expect(files.filter((file) => file.endsWith('.pdf'))).toEqual([]);
+  expect(files).toContain(join('sheets-letter', '01.svg'));
+});
+
+test('--paper goes over the spec’s paper', () => {
+  const folder = folderWith(saddleSpec());
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--paper', 'a4']).code).toBe(0);
+  expect(existsSync(join(folder, 'x/sheets-a4.pdf'))).toBe(true);
+});
+
+test('sheets of an earlier, longer run are taken away; other files stay', () => {
+  const folder = folderWith(saddleSpec());
+  mkdirSync(join(folder, 'x/sheets-letter'), { recursive: true });
+  for (const name of ['99.svg', 'mine.svg', 'notes.txt']) writeFileSync(join(folder, 'x/sheets-letter', name), 'old');
+  roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--format', 'svg']);
+  const files = filesIn(join(folder, 'x/sheets-letter'));
+  expect(files).not.toContain('99.svg');
+  expect(files).toEqual(expect.arrayContaining(['mine.svg', 'notes.txt']));
+});
+
+test('--sheets writes those sheets again and nothing else', () => {
+  const folder = folderWith(saddleSpec());
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--sheets', '2']).code).toBe(0);
+  expect(filesIn(join(folder, 'x'))).toEqual(['sheets-letter-2.pdf']);
+  const over = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--sheets', '2-999']);
+  expect(over.code).toBe(2);
+  expect(over.err).toMatch(/1 to \d+/);
+});
+
+test.each(['0', '3-2', 'x', '1,,2', ''])('--sheets %j is refused', (sheets) => {
+  expect(roundwright(folderWith(saddleSpec()), ['draw', 'piece.yaml', '--sheets', sheets]).code).toBe(2);
+});
+
+test('--jig draws only that jig; an unknown one is refused with the nearest', () => {
+  const more = '  - { kind: saddle-cope, name: rail saddle, branch: 1, main: post, angle: 90 }\n';
+  const folder = folderWith(saddleSpec({ more }));
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--jig', 'rail saddle']).code).toBe(0);
+  expect(filesIn(join(folder, 'x'))).toEqual(['rail-saddle-full.pdf', 'rail-saddle.svg', 'report.json', 'sheets-letter.pdf']);
+  const { code, err } = roundwright(folder, ['draw', 'piece.yaml', '--jig', 'rail sadle']);
+  expect(code).toBe(2);
+  expect(err).toContain('rail saddle');
+});
+
+test('a stopped jig is not drawn, the others are, and the exit code is 1', () => {
+  const more = '  - { kind: saddle-cope, name: askew, branch: brace, main: post, angle: 64, offset: 7/8 }\n';
+  const folder = folderWith(saddleSpec({ more }));
+  const { code, out } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']);
+  expect(code).toBe(1);
+  expect(out).toContain('STOP: askew');
+  expect(filesIn(join(folder, 'x'))).toEqual(['brace-saddle-full.pdf', 'brace-saddle.svg', 'report.json', 'sheets-letter.pdf']);
+});
+
+test('with every jig stopped only the report is written', () => {
+  const folder = folderWith(saddleSpec({ jig: ', offset: 7/8' }));
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']).code).toBe(1);
+  expect(filesIn(join(folder, 'x'))).toEqual(['report.json']);
+});
+
+test('a spec with mistakes writes nothing', () => {
+  const folder = folderWith('title: Bad\njigs: 7\n');
+  expect(roundwright(folder, ['draw', 'piece.yaml']).code).toBe(2);
+  expect(filesIn(folder)).toEqual(['piece.yaml']);
+});
+
+test('several specs get a folder each; two of one name are refused', () => {
+  const folder = folderWith(saddleSpec({ title: 'A' }), 'a.yaml');
+  writeFileSync(join(folder, 'b.yaml'), saddleSpec({ title: 'B' }));
+  expect(roundwright(folder, ['draw', 'a.yaml', 'b.yaml', '--out', 'x', '--format', 'svg']).code).toBe(0);
+  expect(readdirSync(join(folder, 'x')).sort()).toEqual(['a', 'b']);
+  mkdirSync(join(folder, 'other'));
+  writeFileSync(join(folder, 'other/a.yaml'), saddleSpec({ title: 'Other' }));
+  const { code, err } = roundwright(folder, ['draw', 'a.yaml', 'other/a.yaml', '--out', 'y', '--format', 'svg']);
+  expect(code).toBe(2);
+  expect(err).toContain('over another spec');
+});
+
+test('standard input is named after its title', () => {
+  const folder = emptyFolder();
+  expect(roundwright(folder, ['draw', '-', '--format', 'svg'], saddleSpec({ title: 'Brace on post' })).code).toBe(0);
+  expect(readdirSync(join(folder, 'output'))).toEqual(['brace-on-post']);
+});
+
+test('--json prints the report and nothing else; --quiet prints nothing', () => {
+  const folder = folderWith(saddleSpec());
+  const { out } = roundwright(folder, ['draw', 'piece.yaml', '--json']);
+  expect(JSON.parse(out)).toMatchObject({ title: 'Brace on post' });
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--quiet'])).toEqual({ code: 0, out: '', err: '' });
+});
+
+const hostileNames = ['../../climb', '/etc/absolute', '..', 'con', 'nul.txt', 'C:\\windows', 'a/b\\c', '~/home', 'sheets-letter', 'report', '.hidden', `${'n'.repeat(79)}`];
+test.each(hostileNames)('a jig named %j stays inside the folder, or is refused', (name) => {
+  const folder = folderWith(saddleSpec().replace('brace saddle', JSON.stringify(name)));
+  mkdirSync(join(folder, 'deep/er'), { recursive: true });
+  const { code } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'deep/er/out', '--format', 'svg']);
+  expect([0, 2]).toContain(code);
+  const stray = filesIn(folder).filter((file) => file !== 'piece.yaml' && !file.startsWith(join('deep', 'er', 'out')));
+  expect(stray).toEqual([]);
+  if (code === 0) expect(filesIn(join(folder, 'deep/er/out')).every((file) => /^(sheets-letter\/\d\d|[\p{L}\p{N}_][\p{L}\p{N}._-]*)\.(svg|json)$/u.test(file))).toBe(true);
+});
+
+test('hostile text in title and name is drawn as text', () => {
+  const folder = folderWith(saddleSpec({ title: JSON.stringify('</svg><script>alert(1)</script> & ) ]]> \u202e') }));
+  const { code } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--format', 'svg,pdf']);
+  expect([0, 2]).toContain(code);
+  if (code === 0) expect(readFileSync(join(folder, 'x/brace-saddle.svg'), 'utf8')).not.toContain('<script>');
+});
+
+test('a folder that cannot be made ends with 3, path and reason', () => {
+  const folder = folderWith(saddleSpec());
+  writeFileSync(join(folder, 'taken'), 'a file');
+  const { code, err } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'taken/x']);
+  expect(code).toBe(3);
+  expect(err).toMatch(/cannot write taken.x: a file stands where a folder is needed/);
+  expect(readFileSync(join(folder, 'taken'), 'utf8')).toBe('a file');
+});
+
+test('a file that cannot be replaced ends with 3, and no part of it is left', () => {
+  const folder = folderWith(saddleSpec());
+  mkdirSync(join(folder, 'x/report.json'), { recursive: true });
+  const { code, err } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']);
+  expect(code).toBe(3);
+  expect(err).toContain('report.json: a folder of that name is in the way');
+  expect(filesIn(join(folder, 'x')).filter((file) => file.includes('part'))).toEqual([]);
+});
+
+test.runIf(process.getuid !== undefined && process.getuid() !== 0)('a folder without permission ends with 3', () => {
+  const folder = folderWith(saddleSpec());
+  mkdirSync(join(folder, 'x'));
+  chmodSync(join(folder, 'x'), 0o500);
+  const { code, err } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']);
+  expect(code).toBe(3);
+  expect(err).toContain('no permission');
+});
+
+test('a link in a file’s place is replaced, and what it led to is left alone', () => {
+  const folder = folderWith(saddleSpec());
+  mkdirSync(join(folder, 'x'));
+  writeFileSync(join(folder, 'precious'), 'mine');
+  symlinkSync('../precious', join(folder, 'x/report.json'));
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']).code).toBe(0);
+  expect(readFileSync(join(folder, 'precious'), 'utf8')).toBe('mine');
+  expect(lstatSync(join(folder, 'x/report.json')).isSymbolicLink()).toBe(false);
+});
+
+test('a link in the place of the sheets’ folder is refused with 3', () => {
+  const folder = folderWith(saddleSpec());
+  mkdirSync(join(folder, 'x'));
+  mkdirSync(join(folder, 'elsewhere'));
+  symlinkSync('../elsewhere', join(folder, 'x/sheets-letter'));
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--format', 'svg']).code).toBe(3);
+  expect(readdirSync(join(folder, 'elsewhere'))).toEqual([]);
+});
+
+test('a shop file is read from the spec’s folder; one that is not there is a mistake of the spec', () => {
+  const folder = folderWith(saddleSpec().replace('units: inch', 'units: inch\nshop: our-shop.yaml'));
+  const { code, err } = roundwright(folder, ['check', 'piece.yaml']);
+  expect(code).toBe(2);
+  expect(err).toContain('no such file');
+  writeFileSync(join(folder, 'our-shop.yaml'), 'units: inch\nsaw: { maxReading: 60 }\n');
+  expect(roundwright(folder, ['check', 'piece.yaml']).code).toBe(0);
+});
