@@ -49,7 +49,7 @@ export const carrierSetUp = (c: Carrier, { solution: s, findings, say }: SetUpSo
     `Stand that end against the fence, blade line under the blade, the saw at ${say.angle(c.sawReading)}; clamp it. Cut once without a round: the carrier now shows where every cut falls.`,
     'Mark the toe on the round, 15 mm or more of waste beyond; lay the mark to the cut edge near the fence.',
     ...(c.twist === undefined ? [] : ['Other end: rule a line along the round from this toe and turn the round by the twist, as the pattern shows.']),
-    `Test: face ${say.length(c.faceLength)} long, heel to toe ${say.length(c.heelToToe)}. Too long: too sharp, turn the saw back towards square; half a degree moves the toe ${say.length(c.toeShift)}.`,
+    `Test: face ${say.length(c.faceLength)} long, heel to toe ${say.length(c.heelToToe)}. Too long: cut too sharp, turn the carrier a little less from the fence; half a degree moves the toe ${say.length(c.toeShift)}.`,
     ...findings.filter((f) => carrierCodes.includes(f.code)).map((f) => `Note: ${f.message} ${f.remedy}`),
   ],
   cautions: carrierCautions,

@@ -20,7 +20,7 @@ export const drillSetUp = ({ solution: s, say }: SetUpSource): SetUp => ({
   operation: 'Hold and drill in the cradle',
   machine: 'Drill press',
   picture: drillPicture(s, say),
-  pictureNote: `${s.held[0]!.round.name} in the groove, seen from the end, not to scale.`,
+  pictureNote: `${s.held[0]!.round.name} in the groove, seen from the end; not to scale.`,
   numbers: [
     { label: 'Bit from the block’s side A', value: say.length(s.block.width / 2) },
     { label: 'Wood under the groove', value: say.length(s.block.floor) },

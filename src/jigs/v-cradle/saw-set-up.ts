@@ -55,7 +55,7 @@ export const sawSetUp = ({ solution: s, findings, say, font }: SetUpSource): Set
   operation: 'Saw the V',
   machine: 'Table saw',
   picture: sawPicture(s, say, font),
-  pictureNote: 'Seen along the fence, not to scale. The block lies face down; A and B are its two sides.',
+  pictureNote: 'Seen along the fence. The block lies face down; A and B are its two sides.',
   numbers: numbers(s, say),
   tables: [],
   steps: [

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { carrierOf } from '../../../src/jigs/v-cradle/carrier.js';
 import { carrierPlan } from '../../../src/jigs/v-cradle/carrier-plan.js';

@@ -89,9 +89,10 @@ describe('check(a V-cradle)', () => {
 
 describe('reading a V-cradle', () => {
   it.each([
-    ['holds: []'], ['holds: [post, post]'], ['holds: [post], flat: -1'], ['holds: [post], includedAngle: 190'],
-    ['holds: [post], carrier: {}'], ['holds: [post], block: { wide: 3 }'], ['holds: [nothing]'], ['depth: 12'],
-  ])('refuses %s', (fields) => {
-    expect(() => found({ fields })).toThrow();
+    ['holds: []', /jigs\[0\]\.holds/], ['holds: [post, post]', /a round is named twice/], ['holds: [post], flat: -1', /flat/],
+    ['holds: [post], includedAngle: 190', /includedAngle/], ['holds: [post], carrier: {}', /sharpAngle/],
+    ['holds: [post], block: { wide: 3 }', /wide/], ['holds: [nothing]', /holds\[0\]/], ['depth: 12', /holds/],
+  ])('refuses %s and says which field', (fields, message) => {
+    expect(() => found({ fields })).toThrow(message);
   });
 });

@@ -25,11 +25,11 @@ describe('a V-cradle’s heights', () => {
   });
 
   it.each([
-    // Closed form for D 25: axis, top, gap over the V's point, flank to the contact, contact half-width.
-    [60, 25, 37.5, 12.5, 21.6506351, 10.8253175],
-    [90, 17.6776695, 30.1776695, 5.1776695, 12.5, 8.8388348],
-    [120, 14.4337567, 26.9337567, 1.9337567, 7.2168784, 6.25],
-  ])('agrees at %d° with the closed form', (angle, axis, top, gap, flank, halfWidth) => {
+    // Closed form for D 25, heights from the V's point.
+    { angle: 60, axis: 25, top: 37.5, gap: 12.5, flank: 21.6506351, halfWidth: 10.8253175 },
+    { angle: 90, axis: 17.6776695, top: 30.1776695, gap: 5.1776695, flank: 12.5, halfWidth: 8.8388348 },
+    { angle: 120, axis: 14.4337567, top: 26.9337567, gap: 1.9337567, flank: 7.2168784, halfWidth: 6.25 },
+  ])('agrees at $angle° with the closed form', ({ angle, axis, top, gap, flank, halfWidth }) => {
     const { held, solution } = onlyRound(`holds: [25], includedAngle: ${angle}, flat: 0`);
     expect(held.axisHeight).toBeCloseTo(axis, 6);
     expect(held.axisHeight + held.radius).toBeCloseTo(top, 6);

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { itemBounds } from '../../../src/drawing/item-bounds.js';
 import { vCradle } from '../../../src/jigs/v-cradle/index.js';
@@ -49,7 +49,9 @@ describe('the v-cradle kind', () => {
 
   it('is refused or drawn in finite numbers, whatever the spec says', () => {
     const tenths = (min: number, max: number) => fc.integer({ min: min * 10, max: max * 10 }).map((n) => n / 10);
-    fc.assert(fc.property(fc.uniqueArray(tenths(3, 300), { minLength: 1, maxLength: 4 }), tenths(20, 160), tenths(0, 40), tenths(5, 89), tenths(0, 80), (rounds, angle, flat, sharp, reading) => {
+    fc.assert(fc.property(fc.record({
+      rounds: fc.uniqueArray(tenths(3, 300), { minLength: 1, maxLength: 4 }), angle: tenths(20, 160), flat: tenths(0, 40), sharp: tenths(5, 89), reading: tenths(0, 80),
+    }), ({ rounds, angle, flat, sharp, reading }) => {
       const fields = `holds: [${rounds.join(', ')}], includedAngle: ${angle}, flat: ${flat}, carrier: { sharpAngle: ${sharp}, sawReading: ${reading} }`;
       if (found({ fields }).some((f) => f.endsWith('stop'))) return;
       const { drawing, values } = drawn({ fields });
