@@ -1,6 +1,7 @@
 import { angleDimension } from '../../drawing/angle-dimension.js';
 import { dimension } from '../../drawing/dimension.js';
 import type { Drawing, Item } from '../../drawing/drawing.js';
+import { fitText } from '../../drawing/fit-text.js';
 import type { Font } from '../../drawing/font.js';
 import { letter, shape } from '../../drawing/items.js';
 import { leader } from '../../drawing/leader.js';
@@ -63,7 +64,7 @@ const sawLines = ({ plan, carrier: c, reach }: Sight): Item[] => {
   ];
 };
 
-const labels = ({ plan, carrier: c }: Sight, say: Words): Item[] => {
+const labels = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] => {
   const x = plan.onFence(c.bladeSide).x + 12;
   const note = (at: { x: number; y: number }, y: number, label: string | string[], end: 'dot' | 'arrow' | 'none' = 'arrow') =>
     leader({ at, elbow: point(x, y), side: 'right', label, end });
@@ -71,7 +72,7 @@ const labels = ({ plan, carrier: c }: Sight, say: Words): Item[] => {
   return [
     ...note(scale(plan.blade, -6), -10, `blade: saw at ${say.angle(c.sawReading)} from square`),
     ...note(plan.toe, low, ['toe of the finished cut']),
-    ...note(plan.crossing, Math.max(plan.crossing.y, low + 8), [`middle of ${c.round.name}`]),
+    ...note(plan.crossing, Math.max(plan.crossing.y, low + 8), [fitText(`middle of ${c.round.name}`, 45, 2.5, font)]),
     ...note(plan.heel, Math.max(plan.heel.y, low + 16), ['heel of the finished cut']),
   ];
 };
@@ -100,7 +101,7 @@ export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, fon
   return {
     name: 'carrier', title: 'Carrier on the saw', whole: true, spine: false, datum: left, keepClear: [], lands: [],
     items: [
-      ...outline(sight), ...grooveLines(sight), ...sawLines(sight), ...labels(sight, say),
+      ...outline(sight), ...grooveLines(sight), ...sawLines(sight), ...labels(sight, say, font),
       ...turnDimension(sight, say, font), ...seatDimension(sight, say, font),
       ...patternLettering(add(point(leftMost, bottom), point(0, 10)), `${name}: carrier on the saw, from above`, [
         `Saw the carrier's end at ${say.angle(c.endCut)} from square; that end stands against the fence.`,
