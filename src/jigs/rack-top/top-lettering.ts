@@ -1,0 +1,162 @@
+import type { Item, Zone } from '../../drawing/drawing.js';
+import type { Font } from '../../drawing/font.js';
+import { point } from '../../geometry/point.js';
+import { line } from '../../geometry/shapes.js';
+import { lengthLabel, millimetres } from '../../units/format.js';
+import type { Units } from '../../units/units.js';
+import { arrowTip } from './draw-holes.js';
+import { labelField, ringsAbout, type Label, type Place } from './label-field.js';
+import type { RackTop } from './rack-top.js';
+import type { LegHole } from './hole.js';
+import type { Recess } from './recess.js';
+import { seatCentre, type Slot } from './slot.js';
+import { recessBounds } from './solve-recesses.js';
+import { assumedDiameters, leanWords, linerWords, slotGroups, slotsNamed } from './words.js';
+
+/** Which face a pattern shows. */
+export type Face = 'top' | 'under';
+
+/** What the lettering of a board is made from. */
+export interface LetteringSource {
+  readonly top: RackTop;
+  readonly name: string;
+  readonly units: Units;
+  readonly font: Font;
+  readonly face: Face;
+}
+
+export interface Lettered {
+  readonly items: readonly Item[];
+  readonly zones: readonly Zone[];
+}
+
+const upright = -Math.PI / 2;
+
+/** A wish: what is said, and where it may stand, best first. */
+interface Wish {
+  readonly label: Label;
+  readonly places: () => Iterable<Place>;
+}
+
+function* slotPlaces({ top: { board }, face }: LetteringSource, slot: Slot): Iterable<Place> {
+  const seat = seatCentre(board, slot);
+  const flip = (y: number): number => (face === 'under' ? board.width - y : y);
+  const inward = slot.edge === 'front' ? -1 : 1;
+  const put = (x: number, y: number, turn = 0): Place => ({ at: point(x, flip(y)), turn });
+  for (const away of [5, 8, 12, 16]) yield put(slot.at, seat.y + inward * (slot.radius + away));
+  for (const y of [board.width / 2 + 8, board.width / 2 - 8, seat.y, (seat.y + (slot.edge === 'front' ? board.width : 0)) / 2]) {
+    for (const x of [22, 26, 30, 40]) {
+      yield put(slot.at + slot.radius + x, y);
+      yield put(slot.at - slot.radius - x, y);
+    }
+    for (const x of [7, 10, 14]) {
+      yield put(slot.at + slot.radius + x, y, upright);
+      yield put(slot.at - slot.radius - x, y, upright);
+    }
+  }
+  yield* ringsAbout(point(slot.at, flip(seat.y)), 80);
+}
+
+const slotWish = (source: LetteringSource, slot: Slot): Wish => ({
+  label: { lines: [{ text: `SLOT ${slot.number}`, height: 3.5 }, { text: lengthLabel(slot.at, source.units), height: 2.5 }] },
+  places: () => slotPlaces(source, slot),
+});
+
+const holeWish = ({ top: { board }, units, face }: LetteringSource, hole: LegHole): Wish => {
+  const tip = face === 'top' ? arrowTip(hole) : point(hole.under.x, board.width - hole.under.y);
+  const across = face === 'top' ? hole.across : board.width - hole.under.y;
+  const along = face === 'top' ? hole.along : hole.under.x;
+  return {
+    label: { lines: [
+      { text: `HOLE ${hole.number} · ${hole.round}`, height: 3.5 },
+      { text: `bit Ø ${lengthLabel(hole.bit, units)}`, height: 2.5 },
+      { text: face === 'top' ? leanWords(hole) : 'opening on the underside', height: 2.5 },
+      { text: `along ${lengthLabel(along, units)}`, height: 2.5 }, { text: `across ${lengthLabel(across, units)} from the front`, height: 2.5 },
+    ] },
+    places: () => ringsAbout(tip, 150),
+  };
+};
+
+const recessWish = ({ top: { board }, units, face }: LetteringSource, recess: Recess): Wish => {
+  const flip = (y: number): number => (face === 'under' ? board.width - y : y);
+  const { y0 } = recessBounds(recess);
+  const middle = point(recess.centre.x, flip(recess.centre.y));
+  return {
+    label: { lines: [
+      { text: `RECESS ${recess.number}${recess.face === face ? '' : face === 'top' ? ' – underneath' : ' – on the top'}`, height: 3.5 },
+      { text: `${lengthLabel(recess.depth, units)} deep`, height: 2.5 },
+      { text: `middle: along ${lengthLabel(recess.along, units)}`, height: 2.5 }, { text: `across ${lengthLabel(recess.across, units)}`, height: 2.5 },
+    ] },
+    *places() {
+      for (const away of [14, -14]) yield { at: point(middle.x, middle.y + away) };
+      yield { at: point(middle.x, flip(y0 - 10)) };
+      yield* ringsAbout(middle, Math.hypot(recess.width, recess.height) / 2 + 80);
+    },
+  };
+};
+
+const splitWish = ({ top: { board }, units }: LetteringSource, station: number, number: number): Wish => ({
+  label: { lines: [{ text: `JOINT ${number}`, height: 3.5 }, { text: lengthLabel(station, units), height: 2.5 }] },
+  places: () => ringsAbout(point(station + 18, board.width / 2 - 10), 100),
+});
+
+const titleLines = ({ top, name, units, face }: LetteringSource): Label['lines'] => {
+  const { board, cutter } = top;
+  const small = (text: string) => ({ text, height: 2.5 });
+  const size = [board.length, board.width, board.thickness].map((mm) => lengthLabel(mm, units)).join(' × ');
+  return [
+    { text: name, height: 5 },
+    { text: face === 'top' ? 'WHOLE TOP, seen from above' : 'UNDERSIDE, seen from below', height: 3.5 },
+    ...(face === 'under' ? [small('Rolled over its front edge: the left end stays left.'), small('Lay it on the underside only.')] : []),
+    small(size),
+    ...slotGroups(top.slots).slice(0, 6).map((group) => small(
+      `${slotsNamed(group)}: wood ${lengthLabel(2 * group[0]!.radius, units)} wide, ${lengthLabel(group[0]!.depth, units)} to the seat’s axis, ${linerWords(group[0]!)}`,
+    )),
+    ...assumedDiameters(top, units).slice(0, 6).map(small),
+    ...(cutter.offset > 0 ? [small(`Dash-two-dots: template edge, ${millimetres(cutter.offset)} off for bushing ${millimetres(cutter.bushing ?? 0)} and cutter ${millimetres(cutter.diameter)}`)] : []),
+  ];
+};
+
+/** The title: whole in the first free place from the left, else in pieces line by line. */
+const titleWishes = (source: LetteringSource): Wish[] => {
+  const { board } = source.top;
+  const lines = titleLines(source);
+  const sweep = function* (): Iterable<Place> {
+    for (let x = 20; x < board.length; x += 6) for (let y = 8; y < board.width; y += 6) yield { at: point(x, y) };
+  };
+  return [{ label: { lines }, places: sweep }];
+};
+
+const edgeWishes = ({ top: { board }, face }: LetteringSource): Wish[] => {
+  const front = face === 'top' ? board.width - 5 : 5;
+  const along = function* (y: number): Iterable<Place> {
+    for (let x = 30; x < board.length; x += 10) yield { at: point(x, y) };
+  };
+  const end = function* (x: number): Iterable<Place> {
+    for (let i = 0; i < board.width / 2; i += 4) for (const side of [-1, 1]) yield { at: point(x, board.width / 2 + side * (i + 12)), turn: upright };
+  };
+  return [
+    { label: { lines: [{ text: 'FRONT EDGE', height: 2.5 }] }, places: () => along(front) },
+    { label: { lines: [{ text: 'REAR EDGE', height: 2.5 }] }, places: () => along(board.width - front) },
+    { label: { lines: [{ text: 'DATUM: left end', height: 2.5 }] }, places: () => end(5) },
+  ];
+};
+
+/** Below the board, in rows, for what finds no room on it. */
+function* below({ top: { board } }: LetteringSource): Iterable<Place> {
+  for (let y = board.width + 8; ; y += 6) for (let x = 20; x < board.length; x += 10) yield { at: point(x, y) };
+}
+
+/** All lettering of a board's face, clear of the lines given and of the spine; what finds no room on the board stands below it. */
+export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Lettered => {
+  const { top, font } = source;
+  const spine = line(point(0, top.board.width / 2), point(top.board.length, top.board.width / 2));
+  const field = labelField([spine, ...drawn.flatMap((item) => (item.kind === 'shape' ? [item.path] : []))], font);
+  const wishes = [
+    ...top.holes.map((hole) => holeWish(source, hole)), ...top.slots.map((slot) => slotWish(source, slot)),
+    ...top.recesses.map((recess) => recessWish(source, recess)), ...top.splits.map((station, i) => splitWish(source, station, i + 1)),
+    ...edgeWishes(source), ...titleWishes(source),
+  ];
+  const found = wishes.map(({ label, places }) => field.put(label, places()) ?? field.put(label, below(source))!);
+  return { items: found.flatMap((f) => f.items), zones: found.map((f) => f.zone) };
+};
