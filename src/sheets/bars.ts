@@ -27,8 +27,8 @@ export const barLengths = (frame: PageFrame, factors: Correction, units: Units):
 });
 
 /**
- * The x-bar at the foot of the strip and the y-bar in the side, one rule each in the units of the piece. Corrected like the
- * drawing, so that they measure their nominal length on the printed sheet.
+ * The x-bar at the foot of the strip and the y-bar in the side, one rule each in the units of the piece. Corrected along
+ * their length like the drawing, so that they measure their nominal length on the printed sheet.
  */
 export const frameBars = (frame: PageFrame, factors: Correction, units: Units): Item[] => {
   const lengths = barLengths(frame, factors, units);
@@ -36,7 +36,7 @@ export const frameBars = (frame: PageFrame, factors: Correction, units: Units): 
   const inch = units === 'inch';
   const placed = (axis: 'x' | 'y', x: number, y: number): Item[] => placeItems(
     ruleBar({ x: 0, y: 0 }, { axis, length: lengths[axis], rules }),
-    after(scaling(1 / factors.x, 1 / factors.y), translation(x, y)), 0);
+    after(axis === 'x' ? scaling(1 / factors.x, 1) : scaling(1, 1 / factors.y), translation(x, y)), 0);
   const top = frame.strip.y1 - barDepth;
   return [
     ...placed('x', frame.strip.x0 + barOverhang / 2, inch ? top + 1.55 : frame.strip.y1 - 1.6),
