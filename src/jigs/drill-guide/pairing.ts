@@ -54,10 +54,11 @@ export const pairWith = (fields: DrillGuideFields & { readonly from: string }, c
       'Give that jig a pin with a diameter above 0, or write drill, angle and onto here in place of from.');
   }
   const { joint, main, pin } = end;
+  // A saddle counts right with its far end up, a guide with the work under it: at the far end the one stands on the other's head.
   return {
     task: {
       drill: pin.diameter, angle: joint.angle, depth: fields.depth ?? pin.intoMain + holeExtra,
-      work: { kind: 'round', round: main, radius: joint.main, offset: joint.offset },
+      work: { kind: 'round', round: main, radius: joint.main, offset: name === 'near' ? joint.offset : -joint.offset },
     },
     pairing: { jig: from, end: name, branch: saddle.branch.name, pin },
   };
