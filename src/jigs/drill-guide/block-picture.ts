@@ -11,7 +11,7 @@ import type { Page } from './words.js';
 import { offsetOf } from './work.js';
 
 /** Height of a picture, mm. */
-export const size = 60;
+export const size = 46;
 
 /** Where a point of the block lies in a picture: u from the bore's axis, w over the blank's bottom, mm of the block. */
 export type Place = (u: number, w: number) => Point;
@@ -55,9 +55,9 @@ export const blockPicture = (page: Page): Drawing => {
   const items = [
     ...blockLines(page, place, true),
     shape('centre', line(place(0, block.height + 4 / k), tilted ? point(foot.x, foot.y + corner) : foot)),
-    ...leader({ at: place(-half / 2 - s.drill / 4, block.height), elbow: point(-k * half - 5, -k * block.height - 4), side: 'left', label: ['top: bore', 'square from here'] }),
-    ...leader({ at: place(half, block.height - block.shortEnd / 4), elbow: point(k * half + 6, -k * block.height - 4), side: 'right', label: 'acute end' }),
-    ...leader({ at: place(0.8 * half, planeOverBottom(block, angle, 0.8 * half)), elbow: point(k * half + 6, -k * planeOverBottom(block, angle, 0.8 * half) - 5), side: 'right', label: ['sole: saw', 'after boring'] }),
+    ...leader({ at: place(-half / 2 - s.drill / 4, block.height), elbow: point(-k * half - 3, -k * block.height - 4), side: 'left', label: ['bore', 'from here'] }),
+    ...leader({ at: place(half, block.height - block.shortEnd / 4), elbow: point(k * half + 4, -k * block.height - 4), side: 'right', label: 'acute end' }),
+    ...leader({ at: place(0.8 * half, planeOverBottom(block, angle, 0.8 * half)), elbow: point(k * half + 4, -k * planeOverBottom(block, angle, 0.8 * half) - 5), side: 'right', label: ['sole: saw', 'after boring'] }),
     // Beyond the corner of the waste, so that the arc lies wholly outside the blank.
     ...(tilted ? angleDimension({
       centre: foot, radius: corner + 4, from: Math.PI / 2, to: Math.PI / 2 + angle, label: angleLabel(angle), drawn: [corner, corner],

@@ -1,10 +1,12 @@
 import { dimension } from '../../drawing/dimension.js';
-import type { Drawing, Item } from '../../drawing/drawing.js';
+import type { Drawing, Item, Zone } from '../../drawing/drawing.js';
 import { shape } from '../../drawing/items.js';
 import { point } from '../../geometry/point.js';
 import { line, polyline, rectangle } from '../../geometry/shapes.js';
 import { lengthLabel } from '../../units/format.js';
 import { type Face, faceAt, faces, faceWidth } from './faces.js';
+import { planeOverBottom } from './frame.js';
+import type { DrillGuideSolution } from './solve.js';
 import { titled, type Page } from './words.js';
 
 /** Width of the strip under which the next face is glued, mm. */
@@ -25,6 +27,13 @@ const dimensions = ({ s, units, font }: Page, run: readonly { face: Face; x: num
   ];
 };
 
+/** Where the sole's line turns the block's corners and where it is lettered seams would cost most: a band along it on the ends. */
+const clearZones = (s: DrillGuideSolution, run: readonly { face: Face; x: number; width: number }[]): readonly Zone[] =>
+  run.filter(({ face }) => face === 'front' || face === 'back').map(({ face, x, width }) => {
+    const level = s.block.height - planeOverBottom(s.block, s.angle, ((face === 'front' ? 1 : -1) * s.block.length) / 2);
+    return { box: { x0: x, y0: level - 5, x1: x + width, y1: level + 5 }, why: 'sole line' };
+  });
+
 /** Some of the faces side by side, with a tab at their end. */
 const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title: string }): Drawing => {
   const { s, name } = page;
@@ -37,7 +46,7 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
     return { face, x, width };
   });
   return {
-    name: of.name, title: of.title, whole: true, spine: false, datum: point(0, height), keepClear: [], lands: [],
+    name: of.name, title: of.title, whole: true, spine: false, datum: point(0, height), keepClear: clearZones(s, run), lands: [],
     items: [
       shape('cut', rectangle(0, 0, end, height), 'block'),
       ...run.slice(1).map(({ x }) => shape('reference', line(point(x, 0), point(x, height)), 'fold')),
@@ -46,7 +55,7 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
       ...dimensions(page, run),
       ...titled(point(0, height + 8), `${name}: ${of.title.toLowerCase()}`, [
         'Cut out, wrap round the blank with the top edges level and the folds on its corners, tab under, and glue on.',
-        'Saw along the dash-two-dots line. Left and right: seen from the acute end, block upright.',
+        `${s.angle === Math.PI / 2 && s.sole.depth === 0 ? '' : 'Saw along the dash-two-dots line. '}Left and right: seen from the acute end, block upright.`,
       ]),
     ],
   };

@@ -1,7 +1,10 @@
 import { dimension } from '../../drawing/dimension.js';
-import type { Drawing, Item } from '../../drawing/drawing.js';
+import type { Drawing, Item, Zone } from '../../drawing/drawing.js';
 import { letter, shape } from '../../drawing/items.js';
 import { holeCross } from '../../drawing/hole-cross.js';
+import { pathBounds } from '../../geometry/bounds.js';
+import { growBox } from '../../geometry/box.js';
+import type { Path } from '../../geometry/path.js';
 import { point } from '../../geometry/point.js';
 import { ellipse, line, rectangle } from '../../geometry/shapes.js';
 import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
@@ -10,6 +13,9 @@ import { jointOf } from './solve.js';
 import { identity, lettersIn, titled, type Page } from './words.js';
 import type { RoundWork } from './work.js';
 
+/** Seams keep out of the hole's edge and its centre. */
+const clearOf = (opening: Path): Zone => ({ box: growBox(pathBounds(opening), 3), why: 'opening' });
+
 /** The sole of a block for flat work, true size, seen from below, acute end to the right; opening an exact ellipse. */
 const flatSole = (page: Page): Drawing => {
   const { s, name, units, font } = page;
@@ -17,12 +23,13 @@ const flatSole = (page: Page): Drawing => {
   const [rx, ry] = [hole.openingLength / 2, drill / 2];
   const { soleLength: length, width } = block;
   const centre = point(length / 2, width / 2);
+  const opening = ellipse(centre, rx, ry, 0);
   const say = (mm: number): string => lengthLabel(mm, units);
   return {
-    name: 'sole', title: 'Sole of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
+    name: 'sole', title: 'Sole of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [clearOf(opening)], lands: [],
     items: [
       shape('cut', rectangle(0, 0, length, width), 'sole'),
-      shape('drill', ellipse(centre, rx, ry, 0), 'opening'),
+      shape('drill', opening, 'opening'),
       ...crossLines(point(0, 0), point(length, width), { centre, rx, ry }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, 1.8), { width: length / 2 - rx - 4, height: width / 2 - 3.4 }, [['SOLE'], ...identity(page)], { font }),
@@ -54,14 +61,15 @@ const openingOnRound = (page: Page, work: RoundWork): Drawing => {
   const up = (across: number): number => -girth * Math.asin(Math.max(-1, Math.min(1, across / work.radius)));
   const [axis, top, bottom] = [up(work.offset), up(work.offset + s.drill / 2), up(work.offset - s.drill / 2)];
   const rx = s.hole.openingLength / 2;
+  const opening = openingPath(jointOf(work, s.drill, s.angle), s.paperThickness);
   const low = point(-rx - 16, Math.min(top, 0) - 9);
   const high = point(rx + 16, Math.max(bottom, 0) + 9 + wordsStrip);
   const say = (mm: number): string => lengthLabel(mm, units);
   return {
-    name: 'opening', title: 'Opening on the round', whole: true, spine: false, datum: low, keepClear: [], lands: [],
+    name: 'opening', title: 'Opening on the round', whole: true, spine: false, datum: low, keepClear: [clearOf(opening)], lands: [],
     items: [
       shape('cut', rectangle(low.x, low.y, high.x - low.x, high.y - low.y), 'sole'),
-      shape('drill', openingPath(jointOf(work, s.drill, s.angle), s.paperThickness), 'opening'),
+      shape('drill', opening, 'opening'),
       ...crossLines(low, point(high.x, high.y - wordsStrip), { centre: point(0, axis), rx: rx + 1, ry: Math.max(axis - top, bottom - axis) }),
       ...(work.offset === 0 ? [] : crownLine(low.x, high.x, rx)),
       ...holeCross(point(0, axis)),

@@ -2,6 +2,7 @@ import type { Drawing } from '../../drawing/drawing.js';
 import { dimension } from '../../drawing/dimension.js';
 import { holeCross } from '../../drawing/hole-cross.js';
 import { letter, shape } from '../../drawing/items.js';
+import { boxOf, growBox } from '../../geometry/box.js';
 import { point } from '../../geometry/point.js';
 import { circle, line, rectangle } from '../../geometry/shapes.js';
 import { lengthLabel } from '../../units/format.js';
@@ -19,7 +20,7 @@ export const drawTop = (page: Page): Drawing => {
   const say = (mm: number): string => lengthLabel(mm, units);
   const rows = centre.y >= width / 2 ? { top: 1.8, height: centre.y - 3.4 } : { top: centre.y + 1.8, height: width - centre.y - 3.4 };
   return {
-    name: 'top', title: 'Top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
+    name: 'top', title: 'Top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [{ box: growBox(boxOf([centre]), drill / 2 + 3), why: 'bore' }], lands: [],
     items: [
       shape('cut', rectangle(0, 0, length, width), 'top'),
       shape('drill', circle(centre, drill / 2), 'bore'),

@@ -9,9 +9,8 @@ export const manual = 'The machine’s manual and local rules come first. For an
 
 /** One angle in the three ways in which shops read it, with rise over run. */
 export const angleRows = ({ angle }: DrillGuideSolution, what: string, page: Page): readonly NumberRow[] => [
-  { label: `${what}`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
-  { label: 'Off square (gauge at 0 for square)', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
-  { label: 'Gauge at 90 for square', value: angleLabel(angle) },
+  { label: `${what}; gauge at 90 for square`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
+  { label: 'Off square; gauge at 0 for square', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
 ];
 
 const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {
@@ -34,11 +33,10 @@ const numbers = (page: Page): readonly NumberRow[] => {
   const say = (mm: number): string => lengthLabel(mm, units);
   const offset = offsetOf(s.work);
   return [
-    { label: 'Number to make', value: '1, of wood harder than the work' },
+    { label: 'Number to make', value: '1, harder than the work' },
     { label: 'Blank: length, width, height', value: `${say(block.length)} × ${say(block.width)} × ${say(block.height)}` },
-    { label: 'Bit', value: `Ø ${say(s.drill)}` },
-    { label: 'Bore’s centre from the acute end’s face', value: say(block.length / 2) },
-    { label: 'Bore’s centre from the left side’s face', value: say(block.width / 2 + offset) },
+    { label: 'Bore’s centre from the acute end', value: say(block.length / 2) },
+    { label: 'Bore’s centre from the left side', value: say(block.width / 2 + offset) },
     ...angleRows(s, 'Sole to the bore', page),
     { label: 'Bore in the finished block, on its axis', value: say(block.boreLength) },
     ...grooveRows(page),

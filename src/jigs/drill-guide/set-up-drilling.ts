@@ -16,14 +16,12 @@ const tiltRows = ({ s }: Page): readonly NumberRow[] => s.tilts === undefined ? 
 const workRows = ({ s, units }: Page): readonly NumberRow[] => {
   const say = (mm: number): string => lengthLabel(mm, units);
   const { work, hole, pairing } = s;
-  const round = work.kind === 'flat' ? [] : [
-    { label: 'Work, measured', value: `${work.round.name}, Ø ${say(2 * work.radius)}` },
-    { label: 'Bit beside the round’s axis', value: work.offset === 0 ? 'none' : `${say(Math.abs(work.offset))} to the ${work.offset > 0 ? 'right' : 'left'}, seen from the acute side` },
+  const round = work.kind === 'flat' || work.offset === 0 ? [] : [
+    { label: 'Bit beside the round’s axis', value: `${say(Math.abs(work.offset))} to the ${work.offset > 0 ? 'right' : 'left'}, seen from the acute side` },
   ];
   return [
     ...(pairing === undefined ? [] : [{ label: 'Meets the pin of', value: `${pairing.jig}${pairing.end === 'far' ? ', far end' : ''}, in the end of ${pairing.branch}` }]),
     ...round,
-    ...(work.kind === 'flat' && work.thickness !== undefined ? [{ label: 'Thickness of the work', value: say(work.thickness) }] : []),
     { label: hole.through ? 'Hole, right through, along the bit' : 'Depth along the bit, from the axis’ entry', value: say(hole.depth) },
     { label: 'Opening along the work', value: say(hole.openingLength) },
     { label: work.kind === 'flat' && work.thickness === undefined ? 'Hole’s end from the mark, along the work' : 'Marks on the two faces, apart along the work', value: say(hole.markShift) },
@@ -61,8 +59,7 @@ const numbers = (page: Page): readonly NumberRow[] => {
   const { budget, block, bit, drill } = s;
   const say = (mm: number): string => lengthLabel(mm, units);
   return [
-    { label: 'Bit', value: `Ø ${say(drill)}` },
-    ...angleRows(s, s.work.kind === 'flat' ? 'Bit to the face of the work' : 'Bit to the axis of the round', page),
+    ...angleRows(s, s.work.kind === 'flat' ? 'Bit to the face' : 'Bit to the round’s axis', page),
     ...tiltRows(page), ...workRows(page),
     { label: 'Stop: tip out of the sole, on the bore’s axis', value: say(budget.tipStop) },
     { label: 'Stop: tip to collar or tape at the block’s top', value: say(block.boreLength + budget.tipStop) },

@@ -94,10 +94,9 @@ describe('the set-ups', () => {
     const jig = drawn({ onto: round(40), angle: radians(60), depth: 15, bit: { point: 2, usableLength: 150 } });
     const [block, drilling] = jig.setUps;
     for (const setUp of [block!, drilling!]) {
-      const values = setUp.numbers.map((row) => row.value);
-      expect(values).toContain('30°: 57.7 mm in 100 mm');
-      expect(values).toContain('60°: 173.2 mm in 100 mm');
-      expect(values).toContain('60°');
+      const row = (value: string) => setUp.numbers.find((number) => number.value === value)!.label;
+      expect(row('30°: 57.7 mm in 100 mm')).toBe('Off square; gauge at 0 for square');
+      expect(row('60°: 173.2 mm in 100 mm')).toMatch(/to the (bore|round’s axis); gauge at 90 for square$/);
     }
     const rows = drilling!.tables[0]!.rows;
     expect(rows.map((row) => row[0]!.split(/[:, (]/)[0])).toEqual(['bore', 'standoff', 'run', 'depth', 'point', 'needed', 'your']);

@@ -120,6 +120,11 @@ describe('from, in a spec', () => {
     expect(() => compile(spec(', angle: 64', ', angle: 60, drill: 10'), testFont)).toThrow(/given twice/);
   });
 
+  it('names the nearest where there is no jig of that name', () => {
+    const source = spec(', angle: 64', '');
+    expect(() => check({ ...source, text: source.text.replace('from: saddle', 'from: sadle') })).toThrow(/“sadle”/);
+  });
+
   const within = (jig: Context['jig']): Context => ({ ...context, jig });
   const paired = { drill: undefined, angle: undefined, onto: undefined, thickness: undefined, from: 'saddle' };
 
