@@ -2,7 +2,9 @@ import type { Drawing, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { UserError } from '../errors/user-error.js';
 import { millimetres } from '../units/format.js';
-import { leastCore, longestCores } from './axis.js';
+import { pathBounds } from '../geometry/bounds.js';
+import { boxHeight, boxOf, boxWidth, uniteBoxes } from '../geometry/box.js';
+import { leastCore, longestCores, seamStep } from './axis.js';
 import type { LayoutRequest } from './layout-request.js';
 import { pageFrame, type PageFrame } from './page-frame.js';
 import { bestPlan, isBetter, isPlanLegal, planTiles, reachOf, type GivenSeams, type TilePlan } from './plan-tiles.js';
@@ -43,6 +45,23 @@ const isLong = (plan: TilePlan): boolean => {
 const isPreferred = (a: TilePlan, b: TilePlan): boolean =>
   isBetter(a, b) || (!isBetter(b, a) && a.frame.landscape === isLong(a) && b.frame.landscape !== isLong(b));
 
+/** A grid of more sheets than this is not even searched: at its thinnest a drawing across it takes some hundreds. */
+const mostOfGrid = 100_000;
+
+const refuseVast = (drawing: Drawing, jig: JigDrawing, frames: readonly PageFrame[], request: LayoutRequest): void => {
+  const boxes = drawing.items.map((item) => (item.kind === 'shape' ? pathBounds(item.path) : boxOf([item.at])));
+  const bounds = uniteBoxes(boxes);
+  const grid = Math.min(...frames.map((frame) => {
+    const reach = reachOf(frame, request.wishes.overlap);
+    return Math.ceil(boxWidth(bounds) / seamStep(reach.x)) * Math.ceil(boxHeight(bounds) / seamStep(reach.y));
+  }));
+  if (grid <= mostOfGrid) return;
+  throw new UserError(undefined, [{
+    code: 'too-many-sheets', path: `jigs.${jig.jig}`, message: `${jig.title} – ${drawing.title} is too large for this paper`,
+    got: `${millimetres(boxWidth(bounds))} by ${millimetres(boxHeight(bounds))}, a grid of ${grid} sheets`, allowed: 'at most 2000 sheets', nearest: 'a larger paper, or a smaller board',
+  }]);
+};
+
 const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[]): never => {
   const steps = plans.map(({ grid }) => `${millimetres(longestCores(grid.x).inner)} along by ${millimetres(longestCores(grid.y).inner)} across`);
   const list = (seams: readonly number[]): string => (seams.length === 0 ? 'none' : seams.map(millimetres).join(', '));
@@ -61,7 +80,9 @@ const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[])
  */
 export const choosePlan = (drawing: Drawing, jig: JigDrawing, request: LayoutRequest, font: Font): TilePlan => {
   const given = Object.hasOwn(request.wishes.seams, jig.jig) ? request.wishes.seams[jig.jig] : undefined;
-  const plans = framesOf(request).map((frame) => planTiles({
+  const frames = framesOf(request);
+  refuseVast(drawing, jig, frames, request);
+  const plans = frames.map((frame) => planTiles({
     drawing, frame, correction: request.correction, overlap: request.wishes.overlap, ...(given !== undefined && { given }),
   }, font));
   const legal = plans.filter(isPlanLegal);

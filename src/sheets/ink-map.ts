@@ -30,7 +30,7 @@ const sample = (s: InkSegment, step: number, visit: (p: Point) => void): void =>
 };
 
 /**
- * Marks the cells that hold ink: curves sampled at a third of a cell, lettering and filled shapes by their boxes. A guide
+ * Marks the cells that hold ink: curves sampled at half a cell, lettering and filled shapes by their boxes. A guide
  * for the search of seams; what a sheet really holds is found by clipping.
  */
 export const inkMap = (index: InkIndex, cell: Point): InkMap => {
@@ -43,10 +43,14 @@ export const inkMap = (index: InkIndex, cell: Point): InkMap => {
   const markBox = (b: Box): void => {
     for (let r = row(b.y0); r <= row(b.y1); r++) marked.fill(1, r * columns + column(b.x0), r * columns + column(b.x1) + 1);
   };
-  const step = Math.min(cell.x, cell.y) / 3;
+  const mark = (p: Point): void => { marked[row(p.y) * columns + column(p.x)] = 1; };
+  const step = Math.min(cell.x, cell.y) / 2;
   for (const ink of index.inks) {
     if (ink.kind === 'block') markBox(ink.box);
-    else for (const s of ink.segments) sample(s, step, (p) => { marked[row(p.y) * columns + column(p.x)] = 1; });
+    else for (const s of ink.segments) {
+      if (s.segment.kind === 'line' && (s.box.x0 === s.box.x1 || s.box.y0 === s.box.y1)) markBox(s.box);
+      else sample(s, step, mark);
+    }
   }
   const extent = { x: bounds.x1 - bounds.x0, y: bounds.y1 - bounds.y0 };
   return { origin: { x: bounds.x0, y: bounds.y0 }, cell, columns, rows, extent, sums: cornerSums(marked, columns, rows) };

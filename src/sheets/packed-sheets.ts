@@ -4,13 +4,12 @@ import { itemsBounds } from '../drawing/item-bounds.js';
 import { moveItems, placeItems } from '../drawing/items.js';
 import { boxHeight, boxWidth } from '../geometry/box.js';
 import { after, rotation, scaling } from '../geometry/transform.js';
-import { furniture } from './furniture.js';
 import { pageCorrection, type LayoutRequest } from './layout-request.js';
 import { fits, pack, type Piece, type Placed } from './pack.js';
 import { areaInset, type PageFrame } from './page-frame.js';
 import type { Sheet } from './sheet.js';
 import { assumedWords, distinct, pieceWords, runningWords } from './strip-words.js';
-import type { Place } from './tile-sheet.js';
+import type { SheetContext } from './tile-sheet.js';
 
 /** A pattern that goes on one sheet whole. */
 export interface SmallPattern {
@@ -86,7 +85,7 @@ export const packPatterns = (patterns: readonly SmallPattern[], frames: readonly
 export const jigsOn = (sheet: PackedSheet): JigDrawing[] => [...new Set(sheet.places.map((p) => p.pattern.jig))];
 
 /** Makes a packed sheet; its code is its number in the set. */
-export const packedSheet = (sheet: PackedSheet, of: { request: LayoutRequest; place: Place }, font: Font): Sheet => {
+export const packedSheet = (sheet: PackedSheet, of: SheetContext, font: Font): Sheet => {
   const { frame } = sheet;
   const jigs = jigsOn(sheet);
   const names = distinct(sheet.places.map(({ pattern }) => `${pattern.jig.title} – ${pattern.drawing.title}`));
@@ -104,6 +103,6 @@ export const packedSheet = (sheet: PackedSheet, of: { request: LayoutRequest; pl
     frame.area.x0 + areaInset + placed.x, frame.area.y0 + areaInset + placed.y));
   return {
     code, title: `${code} – ${names.join('; ')}`.slice(0, 200), width: frame.width, height: frame.height,
-    items: [...drawn, ...furniture(frame, { code, words }, of.request, font)],
+    items: [...drawn, ...of.furniture({ code, words })],
   };
 };

@@ -47,7 +47,7 @@ export const printTest = ({ paper, units, correction = { x: 1, y: 1 }, printer }
     code: '1', title: request.title, width: frame.width, height: frame.height, bookmark: request.title,
     items: [
       ...moveItems(top.items, area.x0, area.y0), ...notes,
-      ...furniture(frame, { code: '1', words }, request, font),
+      ...furniture(frame, request, font)({ code: '1', words }),
     ],
   };
 };

@@ -17,14 +17,28 @@ export const seamWishes = (keepClear: readonly Zone[], lands: readonly Zone[], a
 /** In this order and never traded against each other: sheets, cuts through what must stay whole, seams outside lands, seams. */
 const weight = { sheet: 1e8, cut: 1e4, outsideLand: 20, seam: 1, uneven: 0.01 } as const;
 
+/** Adds one to every border strictly inside, or with `edges` in or on the ends of, each span. */
+const covered = (spans: SeamWishes['lands'], origin: number, cell: number, of: { count: number; edges: boolean }): Int32Array => {
+  const hits = new Int32Array(of.count + 1);
+  for (const { from, to } of spans) {
+    const [low, high] = [(from - origin) / cell, (to - origin) / cell];
+    const first = Math.max(0, of.edges ? Math.ceil(low - 1e-9) : Math.floor(low + 1e-9) + 1);
+    const last = Math.min(of.count, of.edges ? Math.floor(high + 1e-9) : Math.ceil(high - 1e-9) - 1);
+    for (let k = first; k <= last; k++) hits[k]!++;
+  }
+  return hits;
+};
+
 /** Cost of a seam at each cell border of one axis, of `count` cells. */
-export const seamCosts = (wishes: SeamWishes, origin: number, cell: number, count: number): Float64Array =>
-  Float64Array.from({ length: count + 1 }, (_, k) => {
-    const at = origin + k * cell;
-    const cuts = wishes.keepClear.filter((z) => z.from < at && at < z.to).length;
-    const inLand = wishes.lands.some((z) => z.from <= at && at <= z.to);
-    return weight.seam + cuts * weight.cut + (wishes.lands.length > 0 && !inLand ? weight.outsideLand : 0);
-  });
+export const seamCosts = (wishes: SeamWishes, origin: number, cell: number, count: number): Float64Array => {
+  const cuts = covered(wishes.keepClear, origin, cell, { count, edges: false });
+  const inLand = covered(wishes.lands, origin, cell, { count, edges: true });
+  const costs = new Float64Array(count + 1);
+  for (let k = 0; k <= count; k++) {
+    costs[k] = weight.seam + cuts[k]! * weight.cut + (wishes.lands.length > 0 && inLand[k] === 0 ? weight.outsideLand : 0);
+  }
+  return costs;
+};
 
 export interface AxisSearch {
   readonly map: InkMap;
@@ -55,7 +69,9 @@ const bandSums = (search: AxisSearch, count: number): Int32Array[] => {
   return across.slice(1).map((to, j) => {
     const c = j === 0 ? 0 : across[j]! + seen;
     const d = j === across.length - 2 ? to : to - seen;
-    return Int32Array.from({ length: count + 1 }, (_, k) => (d <= c ? 0 : along === 'x' ? inkIn(map, 0, k, c, d) : inkIn(map, c, d, 0, k)));
+    const sums = new Int32Array(count + 1);
+    for (let k = 1; k <= count && d > c; k++) sums[k] = along === 'x' ? inkIn(map, 0, k, c, d) : inkIn(map, c, d, 0, k);
+    return sums;
   });
 };
 
@@ -96,22 +112,25 @@ export const searchAxis = (search: AxisSearch): SeamsFound => {
   if (search.map.extent[search.along] <= search.reach.window) return { borders: [0, count], cost: sheets(0, count) * weight.sheet };
   const limit = limits(search);
   const best = new Float64Array(count + 1).fill(Infinity);
-  const before = new Int32Array(count + 1).fill(-1);
+  const cameFrom = new Int32Array(count + 1).fill(-1);
   best[0] = 0;
   for (let b = 1; b <= count; b++) {
     const at = b < count ? search.costs[b]! : 0;
     const [from, to] = starts(b, count, limit);
     for (let a = from; a <= to; a++) {
       if (a > 0 && b < count && b - a > limit.inner) continue;
-      const cost = best[a]! + sheets(a, b) * weight.sheet + at + ((b - a) / limit.inner) ** 2 * weight.uneven;
-      if (cost < best[b]!) { best[b] = cost; before[b] = a; }
+      const length = (b - a) / limit.inner;
+      const before = best[a]! + at + length * length * weight.uneven;
+      if (before >= best[b]!) continue;
+      const cost = before + sheets(a, b) * weight.sheet;
+      if (cost < best[b]!) { best[b] = cost; cameFrom[b] = a; }
     }
   }
-  return { borders: trace(before, count), cost: best[count]! };
+  return { borders: trace(cameFrom, count), cost: best[count]! };
 };
 
-const trace = (before: Int32Array, count: number): number[] => {
+const trace = (cameFrom: Int32Array, count: number): number[] => {
   const borders = [count];
-  while (borders[0]! > 0) borders.unshift(before[borders[0]!]!);
+  while (borders[0]! > 0) borders.unshift(cameFrom[borders[0]!]!);
   return borders;
 };

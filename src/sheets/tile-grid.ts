@@ -68,11 +68,22 @@ const glyphBox = (item: Lettering, font: Font): Box => {
 /** Lines shorter than this are rounding, mm. */
 const shortest = 1e-6;
 
+/** Whether some stroke of a sheet begins or ends well inside a box: then there is no need to clip. */
+const startsInside = (cut: Cutter, ink: TileInk, box: Box): boolean => ink.some(([number, segment]) => {
+  const found = segment < 0 ? undefined : cut.index.inks[number];
+  if (found === undefined || found.kind === 'block') return false;
+  const { from } = found.segments[segment]!;
+  return from.x > box.x0 + startMargin && from.x < box.x1 - startMargin && from.y > box.y0 + startMargin && from.y < box.y1 - startMargin;
+});
+
+/** A stroke that begins this deep inside a box leaves some length in it, mm. */
+const startMargin = 0.01;
+
 /** Whether a box of a sheet's window holds ink. */
 export const hasInk = (cut: Cutter, tile: GridTile, box: Box, font: Font): boolean =>
-  box.x1 > box.x0 && box.y1 > box.y0 && cutItems(cut, tile.ink, box).some((item) => (item.kind === 'lettering'
+  box.x1 > box.x0 && box.y1 > box.y0 && (startsInside(cut, tile.ink, box) || cutItems(cut, tile.ink, box).some((item) => (item.kind === 'lettering'
     ? item.clip === undefined || boxesMeet(glyphBox(item, font), box)
-    : item.filled === true || pathLength(item.path) > shortest));
+    : item.filled === true || pathLength(item.path) > shortest)));
 
 /** How far a sheet's own part is also seen by the neighbour on each side. */
 export interface Shared { readonly left: number; readonly right: number; readonly above: number; readonly below: number }

@@ -2,7 +2,7 @@ import type { JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { lengthLabel } from '../units/format.js';
 import type { Neighbours } from './code-block.js';
-import { furniture } from './furniture.js';
+import type { Furniture } from './furniture.js';
 import type { LayoutRequest } from './layout-request.js';
 import { areaInset } from './page-frame.js';
 import type { TilePlan } from './plan-tiles.js';
@@ -31,6 +31,13 @@ export const tiledDrawing = (jig: JigDrawing, plan: TilePlan, prefix: string): T
 export interface Place {
   readonly page: number;
   readonly count: number;
+}
+
+/** What making a sheet needs besides its content. */
+export interface SheetContext {
+  readonly request: LayoutRequest;
+  readonly place: Place;
+  readonly furniture: Furniture;
 }
 
 const neighboursOf = (tiled: TiledDrawing, tile: GridTile): Neighbours => {
@@ -79,7 +86,7 @@ const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of
 });
 
 /** Makes the sheet of one tile. The window's top left corner stands in the top left corner of the drawing area. */
-export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: { request: LayoutRequest; place: Place }, font: Font): Sheet => {
+export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: SheetContext, font: Font): Sheet => {
   const { plan, codeOf } = tiled;
   const { frame } = plan;
   const seams = seamsOf(plan, tiled.tiles, tile);
@@ -94,7 +101,7 @@ export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: { request: La
     code, title: `${code} – ${tiled.jig.title} – ${plan.drawing.title}`, width: frame.width, height: frame.height,
     items: [
       ...carry(drawn, frame.area.x0 + areaInset - tile.window.x0, frame.area.y0 + areaInset - tile.window.y0),
-      ...furniture(frame, words, of.request, font),
+      ...of.furniture(words),
     ],
   };
 };
