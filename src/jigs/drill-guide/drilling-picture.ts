@@ -11,7 +11,7 @@ import type { Page } from './words.js';
 import { offsetOf, surfaceHeight } from './work.js';
 
 /** The picture is no wider than this, mm, but for what stands beside it. */
-const greatestWidth = 52;
+const greatestWidth = 44;
 
 /** The side view, work level: k, how far the work is shown, and the maps of its places. Heights z and stations x in mm of the work, x from the entry. */
 interface View {

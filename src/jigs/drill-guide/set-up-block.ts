@@ -9,8 +9,8 @@ export const manual = 'The machine’s manual and local rules come first. For an
 
 /** One angle in the three ways in which shops read it, with rise over run. */
 export const angleRows = ({ angle }: DrillGuideSolution, what: string, page: Page): readonly NumberRow[] => [
-  { label: `${what}; gauge at 90 for square`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
-  { label: 'Off square; gauge at 0 for square', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
+  { label: `${what}; square = 90 gauge`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
+  { label: 'Off square; square = 0 gauge', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
 ];
 
 const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {
@@ -22,7 +22,7 @@ const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {
     { label: 'V: depth, width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
     { label: 'V touches the round, up from the sole', value: say(sole.depth - sole.contact!.depth) },
   ] : [
-    { label: 'Cove in the sole: radius of the round', value: `R ${say(work.radius)}` },
+    { label: 'Cove: radius of the round', value: `R ${say(work.radius)}` },
     { label: 'Cove: depth, width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
   ];
 };
@@ -38,7 +38,7 @@ const numbers = (page: Page): readonly NumberRow[] => {
     { label: 'Bore’s centre from the acute end', value: say(block.length / 2) },
     { label: 'Bore’s centre from the left side', value: say(block.width / 2 + offset) },
     ...angleRows(s, 'Sole to the bore', page),
-    { label: 'Bore in the finished block, on its axis', value: say(block.boreLength) },
+    { label: 'Bore in the finished block', value: say(block.boreLength) },
     ...grooveRows(page),
   ];
 };

@@ -8,9 +8,9 @@ import type { Page } from './words.js';
 
 const tiltRows = ({ s }: Page): readonly NumberRow[] => s.tilts === undefined ? [] : [
   { label: 'Rake, splay', value: `${angleLabel(s.tilts.rake)}, ${angleLabel(s.tilts.splay)}` },
-  { label: 'Resultant, off square', value: angleLabel(s.tilts.resultant) },
-  { label: 'Sight line, from the rake’s plane towards the splay', value: angleLabel(s.tilts.sightLine) },
-  { label: 'A second tilt riding on the first: not the splay, but', value: angleLabel(s.tilts.secondTilt) },
+  { label: 'Resultant', value: `${angleLabel(s.tilts.resultant)} off square` },
+  { label: 'Sight line, from rake to splay', value: angleLabel(s.tilts.sightLine) },
+  { label: 'Second tilt, if it rides on the first', value: `${angleLabel(s.tilts.secondTilt)}, not the splay` },
 ];
 
 const workRows = ({ s, units }: Page): readonly NumberRow[] => {
@@ -22,10 +22,10 @@ const workRows = ({ s, units }: Page): readonly NumberRow[] => {
   return [
     ...(pairing === undefined ? [] : [{ label: 'Meets the pin of', value: `${pairing.jig}${pairing.end === 'far' ? ', far end' : ''}, in the end of ${pairing.branch}` }]),
     ...round,
-    { label: hole.through ? 'Hole, right through, along the bit' : 'Depth along the bit, from the axis’ entry', value: say(hole.depth) },
+    { label: hole.through ? 'Hole, right through, along the bit' : 'Depth along the bit, on its axis', value: say(hole.depth) },
     { label: 'Opening along the work', value: say(hole.openingLength) },
-    { label: work.kind === 'flat' && work.thickness === undefined ? 'Hole’s end from the mark, along the work' : 'Marks on the two faces, apart along the work', value: say(hole.markShift) },
-    ...(hole.farWall === undefined ? [] : [{ label: 'Left beyond the hole, point counted', value: say(hole.farWall) }]),
+    { label: work.kind === 'flat' && work.thickness === undefined ? 'Hole’s end from the mark' : 'Marks on the two faces, apart', value: say(hole.markShift) },
+    ...(hole.farWall === undefined ? [] : [{ label: 'Left beyond hole and point', value: say(hole.farWall) }]),
     ...(hole.skin === undefined ? [] : [{ label: 'Left beside the hole', value: say(hole.skin) }]),
   ];
 };
@@ -59,11 +59,11 @@ const numbers = (page: Page): readonly NumberRow[] => {
   const { budget, block, bit, drill } = s;
   const say = (mm: number): string => lengthLabel(mm, units);
   return [
-    ...angleRows(s, s.work.kind === 'flat' ? 'Bit to the face' : 'Bit to the round’s axis', page),
+    ...angleRows(s, s.work.kind === 'flat' ? 'Bit to face' : 'Bit to axis', page),
     ...tiltRows(page), ...workRows(page),
-    { label: 'Stop: tip out of the sole, on the bore’s axis', value: say(budget.tipStop) },
-    { label: 'Stop: tip to collar or tape at the block’s top', value: say(block.boreLength + budget.tipStop) },
-    { label: `Point (${millimetres(bit.point)}) leads only below, off square`, value: angleLabel(pointLeadsLimit(drill, bit.point)) },
+    { label: 'Stop: tip out of the sole', value: say(budget.tipStop) },
+    { label: 'Stop: tip to collar on the bit', value: say(block.boreLength + budget.tipStop) },
+    { label: `Point (${millimetres(bit.point)}) leads below`, value: `${angleLabel(pointLeadsLimit(drill, bit.point))} off square` },
   ];
 };
 
@@ -90,8 +90,8 @@ export const drillingSetUp = (page: Page, findings: readonly Finding[]): SetUp =
   steps: [
     ...marking(page),
     `Clamp block and work together and to the bench${page.s.work.kind === 'flat' ? '' : ', the round in a V'}; ${page.s.hole.through ? 'backing under the exit' : 'nothing may shift until the bit is out'}.`,
-    'Tape or collar on the bit at the length above, tip in the block’s sole to measure it. Start slowly until the bit is buried all round; draw it out often to clear the chips.',
-    'Test first in scrap of the same size: bit in the hole, bevel along it. Hole off to one side: the block’s line and the work’s do not agree.',
+    'Set tape or collar on the bit at the length above; it stops at the block’s top. Start slowly until the bit is buried all round; draw it out often to clear the chips.',
+    'Test in scrap of the same size, a bevel along the bit. Off to one side: the block’s lines and the work’s do not agree.',
     ...findings.map((f) => `${f.message} ${f.remedy}`),
   ],
   cautions: [

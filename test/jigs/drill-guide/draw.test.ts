@@ -95,8 +95,8 @@ describe('the set-ups', () => {
     const [block, drilling] = jig.setUps;
     for (const setUp of [block!, drilling!]) {
       const row = (value: string) => setUp.numbers.find((number) => number.value === value)!.label;
-      expect(row('30°: 57.7 mm in 100 mm')).toBe('Off square; gauge at 0 for square');
-      expect(row('60°: 173.2 mm in 100 mm')).toMatch(/to the (bore|round’s axis); gauge at 90 for square$/);
+      expect(row('30°: 57.7 mm in 100 mm')).toBe('Off square; square = 0 gauge');
+      expect(row('60°: 173.2 mm in 100 mm')).toMatch(/to (the bore|axis); square = 90 gauge$/);
     }
     const rows = drilling!.tables[0]!.rows;
     expect(rows.map((row) => row[0]!.split(/[:, (]/)[0])).toEqual(['bore', 'standoff', 'run', 'depth', 'point', 'needed', 'your']);
@@ -105,7 +105,7 @@ describe('the set-ups', () => {
 
   it('print the resultant, the sight line and the trap of the second tilt', () => {
     const values = drawn({ angle: { rake: radians(10), splay: radians(15) } }).setUps[1]!.numbers.map((row) => row.value);
-    for (const figure of ['17.8°', '56.7°', '14.8°']) expect(values).toContain(figure);
+    for (const figure of ['17.8° off square', '56.7°', '14.8°, not the splay']) expect(values).toContain(figure);
   });
 
   it('repeat what was found', () => {
