@@ -23,6 +23,7 @@ const exchanges = (file: FontFile, feature: string): ReadonlyMap<number, number>
 /** For each character of the text: is it part of a numerator, of a denominator, or neither? By index in code units. */
 const fractionParts = (text: string): ReadonlyMap<number, 'numr' | 'dnom'> => {
   const parts = new Map<number, 'numr' | 'dnom'>();
+  if (!text.includes('\u2044')) return parts;
   for (const found of text.matchAll(fraction)) {
     const slash = found.index + found[1]!.length;
     for (let i = found.index; i < slash; i++) parts.set(i, 'numr');
@@ -34,19 +35,31 @@ const fractionParts = (text: string): ReadonlyMap<number, 'numr' | 'dnom'> => {
 /** Text to glyphs: cleaned, fractions set, U+FFFD (a visible mark) for characters that the font lacks. */
 const glyphSetter = (file: FontFile): Font['glyphs'] => {
   const features = { numr: exchanges(file, 'numr'), dnom: exchanges(file, 'dnom') };
+  // Sheets say the same few signs over and over.
+  const known = new Map<string, Glyph>();
+  const read = (character: string, part: 'numr' | 'dnom' | undefined): Glyph => {
+    const own = file.charToGlyphIndex(character);
+    const id = own > 0 ? own : file.charToGlyphIndex('\uFFFD');
+    const set = (part === undefined ? undefined : features[part].get(id)) ?? id;
+    const { advanceWidth = 0 } = file.glyphs.get(set);
+    return { id: set, text: own > 0 ? character : '\uFFFD', advance: advanceWidth / file.unitsPerEm };
+  };
+  const glyphOf = (character: string, part: 'numr' | 'dnom' | undefined): Glyph => {
+    const key = part === undefined ? character : part + character;
+    const glyph = known.get(key) ?? read(character, part);
+    known.set(key, glyph);
+    return glyph;
+  };
   return (text) => {
     const clean = cleanText(text);
     const parts = fractionParts(clean);
+    const glyphs: Glyph[] = [];
     let index = 0;
-    return [...clean].map((character): Glyph => {
-      const part = parts.get(index);
+    for (const character of clean) {
+      glyphs.push(glyphOf(character, parts.get(index)));
       index += character.length;
-      const own = file.charToGlyphIndex(character);
-      const id = own > 0 ? own : file.charToGlyphIndex('\uFFFD');
-      const set = (part === undefined ? undefined : features[part].get(id)) ?? id;
-      const { advanceWidth = 0 } = file.glyphs.get(set);
-      return { id: set, text: own > 0 ? character : '\uFFFD', advance: advanceWidth / file.unitsPerEm };
-    });
+    }
+    return glyphs;
   };
 };
 

@@ -55,7 +55,7 @@ jigs:
 `;
   const { code, out, err } = roundwright(emptyFolder(), ['check', '-'], spec);
   expect([code, out]).toEqual([2, '']);
-  for (const place of ['1:1', '2:8', '3:17', '5:11']) expect(err).toMatch(new RegExp(`:${place}:`));
+  for (const place of ['1:1', '2:8', '3:17', '5:13']) expect(err).toMatch(new RegExp(`:${place}:`));
   expect(err).toContain('saddle-cope');
 });
 

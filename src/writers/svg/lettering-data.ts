@@ -17,11 +17,22 @@ interface GlyphData {
 
 const grid = (p: Point): Point => ({ x: Math.round(p.x * unit), y: Math.round(p.y * unit) });
 
+/** Whole thousandths as a decimal number, without the zero that no reader needs. */
+const decimal = (thousandths: number): string => {
+  const text = String(thousandths / unit);
+  if (text.startsWith('0.')) return text.slice(1);
+  return text.startsWith('-0.') ? `-${text.slice(2)}` : text;
+};
+
 /** Differences of grid points as one list of numbers; a minus sign separates as well as a space does. */
-const relative = (command: string, from: Point, points: readonly Point[]): string => command + points
-  .flatMap((p) => [p.x - from.x, p.y - from.y])
-  .map((d, i) => `${i > 0 && d >= 0 ? ' ' : ''}${d / unit}`.replace(/^( ?-?)0\./, '$1.'))
-  .join('');
+const relative = (command: string, from: Point, points: readonly Point[]): string => {
+  let data = command;
+  for (const p of points) {
+    const [x, y] = [p.x - from.x, p.y - from.y];
+    data += `${data.length > 1 && x >= 0 ? ' ' : ''}${decimal(x)}${y >= 0 ? ' ' : ''}${decimal(y)}`;
+  }
+  return data;
+};
 
 const segmentData = (segment: Segment, from: Point): string => {
   const start = grid(from);
