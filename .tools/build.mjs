@@ -1,6 +1,6 @@
 // Builds dist/: the command (one file, a code cache and a small starter), the library and its types, the font and licences.
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -24,7 +24,8 @@ const buildCommand = async () => {
     define: { 'import.meta.url': 'bundleUrl', versionAtBuild: JSON.stringify(version) },
     banner: { js: 'const bundleUrl=require("node:url").pathToFileURL(__filename).href;' },
   });
-  await build({ ...common, entryPoints: ['src/cli/start.ts'], outfile: 'dist/roundwright.cjs', format: 'cjs', minify: true });
+  await build({ ...common, entryPoints: ['src/cli/start.ts'], outfile: 'dist/roundwright.cjs', format: 'cjs', minify: true, banner: { js: '#!/usr/bin/env node' } });
+  chmodSync(at('dist/roundwright.cjs'), 0o755);
   return Object.keys(result.metafile.inputs);
 };
 
