@@ -13,19 +13,19 @@ const ownedFinding = ({ drill }: DrillGuideSolution, context: Context): readonly
   }];
 };
 
-const lengthFinding = ({ bit, budget, block }: DrillGuideSolution, label: (mm: number) => string): readonly Report[] => {
-  const { usableLength: usable } = bit;
+const lengthFinding = ({ bit: { usableLength: usable }, budget, block }: DrillGuideSolution, label: (mm: number) => string): readonly Report[] => {
   if (usable === undefined) return [];
-  const short = budget.needed - usable;
-  const forBlock = block.height + bit.point;
+  // Usable length ends at the lips; the point reaches on beyond them.
+  const toLips = budget.needed - budget.point;
+  const short = toLips - usable;
   return [
     ...(short <= 0 ? [] : [{
-      code: 'bit-too-short', severity: 'warn' as const, measured: usable, limit: budget.needed,
-      message: `The bit reaches ${label(usable)}; block and hole need ${label(budget.needed)}.`,
+      code: 'bit-too-short', severity: 'warn' as const, measured: usable, limit: toLips,
+      message: `The bit reaches ${label(usable)} from the jaws to its lips; block and hole need ${label(toLips)}.`,
       remedy: `A longer bit, or ${label(short)} less of bore or depth; or drill as deep as the block lets you, take it off and finish in the hole.`,
     }]),
-    ...(usable >= forBlock ? [] : [{
-      code: 'bore-from-both-ends', severity: 'note' as const, measured: usable, limit: forBlock,
+    ...(usable >= block.height ? [] : [{
+      code: 'bore-from-both-ends', severity: 'note' as const, measured: usable, limit: block.height,
       message: `The blank is ${label(block.height)} high: the bit, ${label(usable)}, does not bore it from one end.`,
       remedy: 'Carry the centre lines round the blank and bore from both ends to meet; or saw the sole first, 3 mm off the line.',
     }]),

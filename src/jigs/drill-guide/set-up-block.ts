@@ -9,8 +9,8 @@ export const manual = 'The machine’s manual and local rules come first. For an
 
 /** One angle in the three ways in which shops read it, with rise over run. */
 export const angleRows = ({ angle }: DrillGuideSolution, what: string, page: Page): readonly NumberRow[] => [
-  { label: `${what}; square = 90 gauge`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
-  { label: 'Off square; square = 0 gauge', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
+  { label: `${what} (square reads 90)`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
+  { label: 'Off square (square reads 0)', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
 ];
 
 const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {

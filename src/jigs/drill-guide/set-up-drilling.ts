@@ -49,6 +49,7 @@ const budgetTable = ({ s, units }: Page) => {
       row(s.hole.through ? 'hole, right through' : 'depth of the hole', budget.depth),
       row(`point beyond the lips${bit.known === 'assumed' ? ' (assumed: measure yours)' : ''}`, budget.point),
       ['needed, jaws to tip', '', say(budget.needed)],
+      ['of that, jaws to lips', '', say(budget.needed - budget.point)],
       ...(bit.usableLength === undefined ? [] : [['your bit, jaws to lips', '', say(bit.usableLength)]]),
     ],
   };

@@ -95,11 +95,11 @@ describe('the set-ups', () => {
     const [block, drilling] = jig.setUps;
     for (const setUp of [block!, drilling!]) {
       const row = (value: string) => setUp.numbers.find((number) => number.value === value)!.label;
-      expect(row('30°: 57.7 mm in 100 mm')).toBe('Off square; square = 0 gauge');
-      expect(row('60°: 173.2 mm in 100 mm')).toMatch(/to (the bore|axis); square = 90 gauge$/);
+      expect(row('30°: 57.7 mm in 100 mm')).toBe('Off square (square reads 0)');
+      expect(row('60°: 173.2 mm in 100 mm')).toMatch(/to (the bore|axis) \(square reads 90\)$/);
     }
     const rows = drilling!.tables[0]!.rows;
-    expect(rows.map((row) => row[0]!.split(/[:, (]/)[0])).toEqual(['bore', 'standoff', 'run', 'depth', 'point', 'needed', 'your']);
+    expect(rows.map((row) => row[0]!.split(/[:, (]/)[0])).toEqual(['bore', 'standoff', 'run', 'depth', 'point', 'needed', 'of', 'your']);
     expect(rows[4]![2]).toBe(rows[5]![2]);
   });
 
