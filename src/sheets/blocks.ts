@@ -1,7 +1,6 @@
 import type { Font } from '../drawing/font.js';
 import { letter, shape } from '../drawing/items.js';
 import { table } from '../drawing/table.js';
-import { textBlock } from '../drawing/text-block.js';
 import { point } from '../geometry/point.js';
 import { line } from '../geometry/shapes.js';
 import { wrapText } from '../drawing/wrap-text.js';
@@ -11,7 +10,7 @@ const origin = point(0, 0);
 
 /** A heading over a line, kept with what follows. mm. */
 export const heading = (text: string, width: number, font: Font, height = 3.5): FlowBlock => {
-  const lines = wrapText(text, width, height, font).slice(0, 3);
+  const lines = wrapText(shortened(text), width, height, font);
   const base = height + (lines.length - 1) * 1.6 * height;
   return {
     items: [
@@ -22,20 +21,51 @@ export const heading = (text: string, width: number, font: Font, height = 3.5): 
   };
 };
 
-/** Paragraphs, a block each, so that a page may break between them. */
+/** A block is never longer than this many lines, so that a page can break inside a long paragraph. */
+const mostLines = 12;
+
+const pitch = 1.6;
+
+/** Lines of one paragraph, in blocks of a few lines. */
+const lineBlocks = (lines: readonly string[], height: number, indent: number): FlowBlock[] => {
+  const pieces = Array.from({ length: Math.ceil(lines.length / mostLines) }, (_, i) => lines.slice(i * mostLines, (i + 1) * mostLines));
+  return pieces.map((piece, i) => ({
+    items: piece.map((text, k) => letter(point(indent, height + k * pitch * height), text, { height })),
+    height: height + (piece.length - 1) * pitch * height + 0.35 * height, before: i === 0 ? 1.4 : (pitch - 1.35) * height,
+  }));
+};
+
+/** Paragraphs with an optional mark before each (`1`, `–`), in blocks between which a page may break. */
 export const paragraphs = (texts: readonly string[], width: number, font: Font, options: { mark?: (i: number) => string; height?: number } = {}): FlowBlock[] => {
   const { mark, height = 2.5 } = options;
-  const widest = mark === undefined ? 0 : Math.max(0, ...texts.map((_, i) => font.width(mark(i), height))) + 0.8 * height;
-  return texts.map((text, i) => {
-    const block = textBlock({ at: point(widest, 0), width: width - widest, paragraphs: [text], height }, font);
-    const marks = mark === undefined ? [] : [letter(point(0, height), mark(i), { height })];
-    return { items: [...marks, ...block.items], height: block.height, before: 1.4 };
+  const indent = mark === undefined ? 0 : Math.max(0, ...texts.map((_, i) => font.width(mark(i), height))) + 0.8 * height;
+  return texts.flatMap((text, i) => {
+    const [first, ...rest] = lineBlocks(wrapText(text, width - indent, height, font), height, indent);
+    if (first === undefined) return [];
+    return mark === undefined ? [first, ...rest] : [{ ...first, items: [letter(point(0, height), mark(i), { height }), ...first.items] }, ...rest];
   });
 };
 
-/** Rows of a table in blocks of a few rows, its head set again on each, so that long tables break. */
-export const tableBlocks = (of: { columns?: readonly string[]; rows: readonly (readonly string[])[]; right?: readonly number[] }, width: number, font: Font): FlowBlock[] => {
-  const chunk = 30;
-  const pieces = Array.from({ length: Math.ceil(of.rows.length / chunk) }, (_, i) => of.rows.slice(i * chunk, (i + 1) * chunk));
-  return pieces.map((rows) => ({ ...table({ at: origin, width, ...of, rows }, font), before: 2 }));
+interface Rows {
+  readonly columns?: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  readonly right?: readonly number[];
+}
+
+/** Tables taller than this are parted, mm. */
+const tallest = 110;
+
+/** A table in blocks of rows no taller than a page holds, its head set again on each, so that long tables break. */
+export const tableBlocks = (of: Rows, width: number, font: Font): FlowBlock[] => {
+  if (of.rows.length === 0) return [];
+  const block = { ...table({ at: origin, width, ...of }, font), before: 2 };
+  if (block.height <= tallest || of.rows.length === 1) return [block];
+  const half = Math.ceil(of.rows.length / 2);
+  return [...tableBlocks({ ...of, rows: of.rows.slice(0, half) }, width, font), ...tableBlocks({ ...of, rows: of.rows.slice(half) }, width, font)];
+};
+
+/** Text cut to what a heading or a cell may hold. */
+export const shortened = (text: string, most = 160): string => {
+  const letters = [...text];
+  return letters.length <= most ? text : `${letters.slice(0, most - 1).join('').trimEnd()}…`;
 };

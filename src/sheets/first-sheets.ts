@@ -5,7 +5,7 @@ import { moveItems } from '../drawing/items.js';
 import { growBox } from '../geometry/box.js';
 import { lengthLabel } from '../units/format.js';
 import { assemblyMap } from './assembly-map.js';
-import { heading, paragraphs, tableBlocks } from './blocks.js';
+import { heading, paragraphs, shortened, tableBlocks } from './blocks.js';
 import { closingDistances, closingWords } from './closing-distances.js';
 import { flow, type FlowBlock } from './flow.js';
 import type { LayoutRequest } from './layout-request.js';
@@ -52,7 +52,7 @@ export const firstSheets = (contents: Contents, frame: PageFrame, request: Layou
   const room = { width, height: Math.min(70, (area.y1 - area.y0) / 3) };
   const blocks: FlowBlock[] = [
     heading('Sheets of this set', width, font),
-    ...tableBlocks({ rows: contents.rows }, width, font),
+    ...tableBlocks({ rows: contents.rows.map(([jig, where]) => [shortened(jig), shortened(where, 400)]) }, width, font),
     ...contents.tiled.flatMap((tiled) => mapBlocks(tiled, request, room, font)),
     ...(contents.warnings.length + request.findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
     ...paragraphs([...contents.warnings, ...request.findings.map(findingWords)], width, font, { mark: () => '–' }),

@@ -20,20 +20,31 @@ const slack = 1e-9;
 
 const sizeOf = (piece: Piece, turned: boolean): Piece => (turned ? { width: piece.height, height: piece.width } : piece);
 
-/** The free rectangle that a piece fills best: least left over on the shorter side, earlier sheets first. */
-const bestSpot = (piece: Piece, sheets: readonly (readonly Free[])[]): Spot | undefined => {
+/** The place in free rectangles that a piece fills best in one position: least left over on the shorter side. */
+const spotIn = (frees: readonly Free[], piece: Piece, of: { sheet: number; turned: boolean }): Spot | undefined => {
+  const { width, height } = sizeOf(piece, of.turned);
+  return frees.reduce<Spot | undefined>((best, free) => {
+    const [dx, dy] = [free.width - width, free.height - height];
+    if (dx < -slack || dy < -slack) return best;
+    const spot = { ...of, free, short: Math.min(dx, dy), long: Math.max(dx, dy) };
+    return best === undefined || isTighter(spot, best) ? spot : best;
+  }, undefined);
+};
+
+const isTighter = (a: Spot, b: Spot): boolean => a.short < b.short || (a.short === b.short && a.long < b.long);
+
+/** Whether pieces are turned wherever that fits tighter, or only where they fit no other way. */
+type Turning = 'tighter' | 'needed';
+
+/** Where a piece goes: the first sheet that has room. */
+const bestSpot = (piece: Piece, sheets: readonly (readonly Free[])[], turning: Turning): Spot | undefined => {
   for (const [sheet, frees] of sheets.entries()) {
-    let best: Spot | undefined;
-    for (const free of frees) {
-      for (const turned of [false, true]) {
-        const { width, height } = sizeOf(piece, turned);
-        const [dx, dy] = [free.width - width, free.height - height];
-        if (dx < -slack || dy < -slack) continue;
-        const spot = { sheet, free, turned, short: Math.min(dx, dy), long: Math.max(dx, dy) };
-        if (best === undefined || spot.short < best.short || (spot.short === best.short && spot.long < best.long)) best = spot;
-      }
-    }
-    if (best !== undefined) return best;
+    const upright = spotIn(frees, piece, { sheet, turned: false });
+    if (upright !== undefined && turning === 'needed') return upright;
+    const lying = spotIn(frees, piece, { sheet, turned: true });
+    if (upright === undefined || lying === undefined) {
+      if (upright !== undefined || lying !== undefined) return upright ?? lying;
+    } else return isTighter(lying, upright) ? lying : upright;
   }
   return undefined;
 };
@@ -56,14 +67,14 @@ const take = (frees: readonly Free[], used: Free): Free[] => {
   return cut.filter((f, i) => !cut.some((g, k) => k !== i && holds(g, f) && (!holds(f, g) || k < i)));
 };
 
-const packInOrder = (pieces: readonly Piece[], order: readonly number[], area: Piece): Placed[] => {
+const packInOrder = (pieces: readonly Piece[], order: readonly number[], area: Piece, turning: Turning): Placed[] => {
   const sheets: Free[][] = [];
   return order.map((index) => {
     const piece = pieces[index]!;
-    let spot = bestSpot(piece, sheets);
+    let spot = bestSpot(piece, sheets, turning);
     if (spot === undefined) {
       sheets.push([{ x: 0, y: 0, width: area.width, height: area.height }]);
-      spot = bestSpot(piece, sheets);
+      spot = bestSpot(piece, sheets, turning);
       if (spot === undefined) throw new RangeError('a piece to pack is larger than the sheet');
     }
     const size = sizeOf(piece, spot.turned);
@@ -76,6 +87,8 @@ const keys: readonly ((p: Piece) => number)[] = [
   (p) => p.width * p.height, (p) => Math.max(p.width, p.height), (p) => Math.min(p.width, p.height), (p) => p.width + p.height, (p) => p.height,
 ];
 
+const turnings: readonly Turning[] = ['needed', 'tighter'];
+
 const sheetCount = (placed: readonly Placed[]): number => placed.reduce((n, p) => Math.max(n, p.sheet + 1), 0);
 
 /**
@@ -86,7 +99,7 @@ const sheetCount = (placed: readonly Placed[]): number => placed.reduce((n, p) =
 export const pack = (pieces: readonly Piece[], area: Piece): readonly Placed[] => {
   const given = pieces.map((_, i) => i);
   const orders = [given, ...keys.map((key) => [...given].sort((a, b) => key(pieces[b]!) - key(pieces[a]!) || a - b))];
-  return orders.map((order) => packInOrder(pieces, order, area)).reduce((a, b) => (sheetCount(b) < sheetCount(a) ? b : a));
+  return orders.flatMap((order) => turnings.map((turning) => packInOrder(pieces, order, area, turning))).reduce((a, b) => (sheetCount(b) < sheetCount(a) ? b : a));
 };
 
 /** Whether a piece fits an area, turned if need be. */

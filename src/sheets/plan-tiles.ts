@@ -168,17 +168,22 @@ export const bestPlan = (plans: readonly TilePlan[], most: number, better = isBe
   return (few.length > 0 ? few : plans).reduce((a, b) => (better(b, a) ? b : a));
 };
 
-/** Cuts a drawing into sheets of one frame with the best seams found, never with more sheets than the plain grid has. */
+/**
+ * Cuts a drawing into sheets of one frame with the best seams found, never with more sheets than the plain grid has. Where
+ * seams are given that cannot be, the plan has no sheets: see `isPlanLegal`.
+ */
 export const planTiles = (request: TilingRequest, font: Font): TilePlan => {
   const ground = groundOf(request, font);
   const [map, cut] = [mapOf(ground), cutter(ground.index)];
   const plain = plainGrid(ground);
   const plainSheets = inkedTiles(cut, plain, font).length;
-  const plan = (grid: Grid): TilePlan => planOf(ground, grid, neededTiles(cut, grid, font), { cut, map, plainSheets });
+  const plan = (grid: Grid): TilePlan => planOf(ground, grid, isGridLegal(grid) ? neededTiles(cut, grid, font) : [], { cut, map, plainSheets });
   const given = (request.given?.along.length ?? 0) + (request.given?.across.length ?? 0) > 0;
   const grids = [searched(ground, map, false), searched(ground, map, true), ...(given ? [] : [plain])];
   return bestPlan(grids.map(plan), plainSheets);
 };
 
 /** Whether all cores of a plan fit their sheets; only given seams can fail this. */
-export const isPlanLegal = (plan: TilePlan): boolean => isLegal(plan.grid.x) && isLegal(plan.grid.y);
+export const isPlanLegal = (plan: TilePlan): boolean => isGridLegal(plan.grid);
+
+const isGridLegal = (grid: Grid): boolean => isLegal(grid.x) && isLegal(grid.y);

@@ -55,7 +55,7 @@ const percent = (factor: number): string => `${(factor * 100).toFixed(1)} %`;
 /** A measured bar that cannot be a printer's own error, with the setting that makes such a scale. */
 const barMistake = (axis: 'x' | 'y', measured: number, nominal: number): Mistake[] => {
   const factor = measured / nominal;
-  if (factor >= scaleLimits.least && factor <= scaleLimits.most) return [];
+  if (factor >= scaleLimits.least - 1e-9 && factor <= scaleLimits.most + 1e-9) return [];
   return [{
     code: 'print-scale', path: `--${axis}-bar`,
     message: Number.isFinite(factor) && factor > 0

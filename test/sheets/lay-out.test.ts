@@ -1,0 +1,165 @@
+import { describe, expect, it } from 'vitest';
+import { boxContains, growBox, type Box } from '../../src/geometry/box.js';
+import { pathBounds } from '../../src/geometry/bounds.js';
+import { circle, rectangle } from '../../src/geometry/shapes.js';
+import { point } from '../../src/geometry/point.js';
+import { itemBounds } from '../../src/drawing/item-bounds.js';
+import type { Lettering, Shape } from '../../src/drawing/drawing.js';
+import { UserError } from '../../src/errors/user-error.js';
+import { layOut } from '../../src/sheets/lay-out.js';
+import { pageFrame } from '../../src/sheets/page-frame.js';
+import type { Sheet } from '../../src/sheets/sheet.js';
+import { printTest } from '../../src/sheets/print-test.js';
+import { papers } from '../../src/units/paper.js';
+import { testFont } from '../support/font.js';
+import { jigOf, plainDrawing, requestFor, setUpJig, slottedBoard, tenMillimetres } from './fixtures.js';
+
+const jigs = [jigOf('rack top', [slottedBoard()]), setUpJig(), jigOf('ring', [plainDrawing('hoop', [circle(point(0, 0), 300)])])];
+const request = requestFor(jigs, { findings: [{ jig: 'rack top', code: 'land-thin', severity: 'warn', measured: 18, limit: 19, message: 'The land is 18 mm.', remedy: 'A pitch of 241 mm would do.' }] });
+const sheetsOf = (of = request): Sheet[] => [...layOut(of, testFont).sheets()];
+const lettering = (sheet: Sheet): Lettering[] => sheet.items.filter((i) => i.kind === 'lettering');
+const words = (sheet: Sheet): string => lettering(sheet).map((l) => l.text).join(' ');
+const part = (sheet: Sheet, name: string): Shape => sheet.items.find((i): i is Shape => i.kind === 'shape' && i.part === name)!;
+
+/** The ink of lettering, by its glyphs. */
+const glyphs = (item: Lettering): Box[] => testFont.outlines(item.text, item.height).map(pathBounds)
+  .map((b) => {
+    const shift = { start: 0, middle: -0.5, end: -1 }[item.anchor] * testFont.width(item.text, item.height);
+    return { x0: b.x0 + item.at.x + shift, x1: b.x1 + item.at.x + shift, y0: b.y0 + item.at.y, y1: b.y1 + item.at.y };
+  });
+
+describe('layOut', () => {
+  it('codes every sheet of a set differently, numbers them, and knows how many there are', () => {
+    const set = layOut(request, testFont);
+    const sheets = [...set.sheets()];
+    expect(sheets.map((s) => s.code)).toEqual(set.codes);
+    expect(new Set(set.codes).size).toBe(set.count);
+    expect(set.codes).toContain('A1');
+    expect(set.codes).toContain('2A1');
+    sheets.forEach((sheet, i) => { expect(words(sheet)).toContain(`${i + 1} of ${set.count}`); });
+  });
+
+  it('gives the same sheets each time', () => {
+    const set = layOut(request, testFont);
+    expect([...set.sheets()]).toEqual([...set.sheets()]);
+  });
+
+  it('puts on every tile title, digest, station in both units, what to trim and lay over, diameters, line rule and cautions', () => {
+    for (const sheet of sheetsOf().filter((s) => /^A\d/.test(s.code))) {
+      const text = words(sheet);
+      for (const said of ['Paddle rack for the livery', 'rev. B', '4f1a09c2', 'letter, mm', 'from datum', 'post 34.9 mm (1 3⁄8″)', 'true edge is the centre of the line', 'Stop the bit before lifting']) {
+        expect({ code: sheet.code, said, there: text.includes(said) }).toEqual({ code: sheet.code, said, there: true });
+      }
+      expect(text).toMatch(/(Left|left) (seam|end) −?[\d.]+ mm \(−?[\d ⁄]+″\)/);
+      expect(text).toMatch(/lay it over A\d|comes over the/);
+    }
+  });
+
+  it('prints the station of a sheet’s left seam as it lies from the datum', () => {
+    const set = layOut(request, testFont);
+    const [first] = set.tiled;
+    const tile = first!.plan.tiles[3]!;
+    const sheet = [...set.sheets()].find((s) => s.code === first!.codeOf(tile))!;
+    const said = /Left seam ([\d.]+) mm/.exec(words(sheet))![1]!;
+    expect(Math.abs(Number(said) - tile.core.x0)).toBeLessThanOrEqual(0.05 + 1e-9);
+  });
+
+  it('names the neighbours of a tile', () => {
+    const a2 = sheetsOf().find((s) => s.code === 'A2')!;
+    const named = lettering(a2).filter((l) => /of-sheet|-sheet$/.test(l.part ?? '')).map((l) => [l.part, l.text]);
+    expect(named).toEqual([['left-of-sheet', 'A1'], ['right-of-sheet', 'A3']]);
+  });
+
+  it('keeps all ink of every sheet inside the live area, bars and square at their length', () => {
+    for (const correction of [{ x: 1, y: 1 }, { x: 0.98, y: 1.02 }]) {
+      for (const sheet of sheetsOf({ ...request, correction })) {
+        const live = { x0: 10, y0: 10, x1: sheet.width - 10, y1: sheet.height - 10 };
+        for (const item of sheet.items) {
+          const box = item.kind === 'lettering' && item.clip !== undefined ? item.clip : itemBounds(item, testFont);
+          expect({ code: sheet.code, item: boxContains(growBox(live, 0.6), box) ? 'inside' : item }).toEqual({ code: sheet.code, item: 'inside' });
+        }
+        const [x, y] = sheet.width < sheet.height ? [correction.x, correction.y] : [correction.y, correction.x];
+        const [xBar, yBar] = [pathBounds(part(sheet, 'x-bar').path), pathBounds(part(sheet, 'y-bar').path)];
+        expect(((xBar.x1 - xBar.x0) * x) % 10).toBeCloseTo(0, 9);
+        expect(((yBar.y1 - yBar.y0) * y) / 10).toBeCloseTo(Math.round(((yBar.y1 - yBar.y0) * y) / 10), 9);
+        expect((yBar.y1 - yBar.y0) * y).toBeGreaterThanOrEqual(150 - 1e-9);
+      }
+    }
+  });
+
+  it('corrects the calibration square so that it measures 100 mm when printed', () => {
+    const [first] = sheetsOf({ ...request, correction: { x: 1.01, y: 0.985 }, printer: 'office' });
+    const b = pathBounds(part(first!, 'calibration-square').path);
+    expect((b.x1 - b.x0) * 1.01).toBeCloseTo(100, 9);
+    expect((b.y1 - b.y0) * 0.985).toBeCloseTo(100, 9);
+    expect(words(first!)).toContain('Corrected for printer office: x × 0.9901, y × 1.0152');
+  });
+
+  it('keeps the words of the strip off one another, however long the titles are', () => {
+    const long = 'A rack for eleven paddles, two canoes and a very long jetty pole '.repeat(30);
+    const many = jigs.map((j) => ({ ...j, title: `${j.title} ${long}`, assumed: [long, long], cautions: [long, long, long, long] }));
+    for (const turn of ['portrait', 'landscape'] as const) {
+      const wishes = { ...request.wishes, turn };
+      for (const sheet of sheetsOf({ ...request, wishes, title: long, revision: long, jigs: many })) {
+        const frame = pageFrame(papers['letter']!, tenMillimetres, turn === 'landscape', 'mm');
+        const inStrip = lettering(sheet).filter((l) => l.at.y > frame.strip.y0 && l.turn === 0 && l.at.x >= frame.strip.x0).map(glyphs);
+        inStrip.forEach((a, i) => inStrip.slice(i + 1).forEach((b) => {
+          const meets = a.some((p) => b.some((q) => p.x0 < q.x1 - 0.01 && q.x0 < p.x1 - 0.01 && p.y0 < q.y1 - 0.01 && q.y0 < p.y1 - 0.01));
+          expect({ code: sheet.code, meets }).toEqual({ code: sheet.code, meets: false });
+        }));
+        for (const box of inStrip.flat()) expect(boxContains(growBox(frame.strip, 0.05), box)).toBe(true);
+      }
+    }
+  });
+
+  it('packs small patterns whole on one sheet, apart by a gap to cut in', () => {
+    const pieces = [[60, 45], [150, 60], [80, 80], [40, 120]].map(([w, h], i) => plainDrawing(`piece-${i}`, [rectangle(0, 0, w!, h!)]));
+    const set = layOut(requestFor([jigOf('pieces', pieces)]), testFont);
+    expect(set.count).toBe(2);
+    const boxes = pieces.map((p) => itemBounds(part([...set.sheets()][1]!, p.name), testFont));
+    boxes.forEach((a, i) => boxes.slice(i + 1).forEach((b) => {
+      const apart = Math.max(b.x0 - a.x1, a.x0 - b.x1, b.y0 - a.y1, a.y0 - b.y1);
+      expect(apart).toBeGreaterThanOrEqual(6 - 1e-9);
+    }));
+  });
+
+  it('says so where a pattern that should stay whole is larger than any sheet, and draws it all the same', () => {
+    const set = layOut(requestFor([jigOf('cope', [plainDrawing('wrap', [rectangle(0, 0, 400, 150)], { whole: true })])]), testFont);
+    expect(set.tiled[0]!.plan.tiles.length).toBeGreaterThan(1);
+    expect(set.warnings[0]).toContain('should stay on one sheet');
+    expect(words([...set.sheets()][0]!).replaceAll('  ', ' ')).toContain('should stay on one sheet');
+  });
+
+  it('keeps a pattern whole that only fits lying', () => {
+    const set = layOut(requestFor([jigOf('cope', [plainDrawing('wrap', [rectangle(0, 0, 240, 150)], { whole: true })])]), testFont);
+    expect([set.count, set.warnings]).toEqual([2, []]);
+  });
+
+  it('bookmarks each jig on the first sheet that it comes on', () => {
+    const found = sheetsOf().flatMap((s) => (s.bookmark === undefined ? [] : [[s.code, s.bookmark]]));
+    expect(found).toEqual([['1', ['Scale check and map']], ['3', ['rail cradle']], ['A1', ['rack top']], ['2A1', ['ring']]]);
+  });
+
+  it('hatches blank sheets on the map and shows the codes of the others', () => {
+    const opening = sheetsOf().slice(0, 2);
+    const codes = opening.flatMap(lettering).filter((l) => l.part === 'map-code').map((l) => l.text);
+    expect(codes).toEqual(layOut(request, testFont).codes.filter((c) => /[A-Z]/.test(c)));
+    expect(opening.some((s) => s.items.some((i) => i.kind === 'shape' && i.line === 'waste'))).toBe(true);
+  });
+
+  it('refuses a set of more than 2 000 sheets', () => {
+    const grid = Array.from({ length: 60 }, (_, i) => rectangle(0, i * 190, 12_000, 1));
+    const make = (): unknown => layOut(requestFor([jigOf('field', [plainDrawing('field', grid)])]), testFont);
+    expect(make).toThrow(UserError);
+    expect(make).toThrow(/more sheets than anyone can tape/);
+  });
+});
+
+describe('printTest', () => {
+  it.each([['letter', 'inch', 101.6], ['a4', 'mm', 100]] as const)('of %s in %s has bars, square, diagonals and the reading mark', (name, units, side) => {
+    const sheet = printTest({ paper: papers[name]!, units }, testFont);
+    const square = pathBounds(part(sheet, 'calibration-square').path);
+    expect([square.x1 - square.x0, square.y1 - square.y0].map((s) => Number(s.toFixed(9)))).toEqual([side, side]);
+    for (const p of ['calibration-diagonal-1', 'calibration-diagonal-2', 'reading-mark', 'x-bar', 'y-bar']) expect(part(sheet, p)).toBeDefined();
+  });
+});

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { UserError } from '../../src/errors/user-error.js';
+import { circle, rectangle } from '../../src/geometry/shapes.js';
+import { point } from '../../src/geometry/point.js';
+import { choosePlan } from '../../src/sheets/choose-plan.js';
+import { cores, windows, type Axis } from '../../src/sheets/axis.js';
+import { plainGridSheets, type TilePlan } from '../../src/sheets/plan-tiles.js';
+import { pageFrame } from '../../src/sheets/page-frame.js';
+import { seamsOf, tilesByPlace } from '../../src/sheets/seam-lines.js';
+import type { LayoutRequest } from '../../src/sheets/layout-request.js';
+import { papers } from '../../src/units/paper.js';
+import { testFont } from '../support/font.js';
+import { corpus } from './corpus.js';
+import { jigOf, plainDrawing, requestFor, slottedBoard, tenMillimetres } from './fixtures.js';
+
+const planOf = (drawing: Parameters<typeof choosePlan>[0], more: Partial<LayoutRequest> = {}): TilePlan => {
+  const jig = jigOf('top', [drawing]);
+  return choosePlan(drawing, jig, requestFor([jig], more), testFont);
+};
+
+const refusal = (make: () => unknown): UserError['mistakes'][number] => {
+  try { make(); } catch (error) { if (error instanceof UserError) return error.mistakes[0]!; throw error; }
+  throw new Error('nothing was refused');
+};
+
+describe('choosePlan', () => {
+  it('never takes more sheets than the plain grid, and 0.85 of them over sixty outlines on letter and on A4', () => {
+    for (const name of ['letter', 'a4'] as const) {
+      const paper = papers[name]!;
+      let [total, plainTotal] = [0, 0];
+      for (const drawing of corpus) {
+        const sheets = planOf(drawing, { paper }).tiles.length;
+        const frame = pageFrame(paper, tenMillimetres, false, 'mm');
+        const plain = plainGridSheets({ drawing, frame, correction: { x: 1, y: 1 }, overlap: 12 }, testFont);
+        expect({ name: drawing.name, worse: sheets > plain }).toEqual({ name: drawing.name, worse: false });
+        total += sheets;
+        plainTotal += plain;
+      }
+      expect(total / plainTotal).toBeLessThanOrEqual(0.85);
+    }
+  });
+
+  it('keeps all sheets of one outline joined by seams', () => {
+    for (const drawing of corpus) expect(planOf(drawing).groups).toBe(1);
+  });
+
+  it('prints no sheet for the blank middle of a ring', () => {
+    const plan = planOf(plainDrawing('ring', [circle(point(0, 0), 400)]));
+    const { x, y } = plan.grid;
+    expect(plan.tiles.length).toBeLessThan((x.seams.length + 1) * (y.seams.length + 1));
+  });
+
+  it('runs its seams in lands and through no slot where the count of sheets allows', () => {
+    const plan = planOf(slottedBoard());
+    expect(plan.tiles.length).toBe(9);
+    expect(plan.cuts).toBe(0);
+    for (const at of plan.grid.x.seams) for (const { box } of slottedBoard().keepClear) expect(at > box.x0 && at < box.x1).toBe(false);
+  });
+
+  it('lays the long edge of the paper along the board when that costs no sheet', () => {
+    expect(planOf(plainDrawing('stick', [rectangle(0, 0, 1000, 40)])).frame.landscape).toBe(true);
+    expect(planOf(plainDrawing('post', [rectangle(0, 0, 40, 1000)])).frame.landscape).toBe(false);
+  });
+
+  it('takes seams that are given, from the datum', () => {
+    const seams = { top: { along: [170, 340, 500, 670, 840, 1000, 1170, 1330], across: [] } };
+    const { wishes } = requestFor([]);
+    const plan = planOf(slottedBoard(), { wishes: { ...wishes, turn: 'portrait', seams } });
+    expect(plan.grid.x.seams).toEqual(seams.top.along);
+  });
+
+  it('refuses given seams that leave more between them than a sheet holds, or too little for the marks', () => {
+    const { wishes } = requestFor([]);
+    const given = (along: number[]): LayoutRequest['wishes'] => ({ ...wishes, seams: { top: { along, across: [] } } });
+    expect(refusal(() => planOf(slottedBoard(), { wishes: given([300, 600]) }))).toMatchObject({ code: 'seams-not-possible', path: 'sheets.seams.top', got: 'along 300 mm, 600 mm; across none' });
+    expect(refusal(() => planOf(slottedBoard(), { wishes: given([170, 180, 340, 500, 670, 840, 1000, 1170, 1330]) }))).toMatchObject({ code: 'seams-not-possible' });
+  });
+
+  it.each([[80, 'overlap-too-large'], [8.9, 'overlap-too-small']])('refuses an overlap of %d mm: %s', (overlap, code) => {
+    const { wishes } = requestFor([]);
+    const mistake = refusal(() => planOf(slottedBoard(), { wishes: { ...wishes, overlap, turn: 'portrait' } }));
+    expect(mistake).toMatchObject({ code, path: 'sheets.overlap', allowed: '9 mm to 62 mm on this paper' });
+  });
+
+  it.each([9, 62])('takes an overlap of %d mm', (overlap) => {
+    const { wishes } = requestFor([]);
+    expect(planOf(slottedBoard(), { wishes: { ...wishes, overlap, turn: 'portrait' } }).grid.x.overlap).toBe(overlap);
+  });
+
+  it('refuses a drawing whose grid would be endless, without searching it', () => {
+    expect(refusal(() => planOf(plainDrawing('field', [rectangle(0, 0, 90_000, 90_000)])))).toMatchObject({ code: 'too-many-sheets' });
+  });
+});
+
+describe('seamsOf', () => {
+  it('puts two marks on each seam, far apart, inside both windows and off every other overlap', () => {
+    const plan = planOf(plainDrawing('frame', [rectangle(0, 0, 700, 640), rectangle(200, 200, 300, 240)]));
+    const tiles = tilesByPlace(plan);
+    const places: string[] = [];
+    for (const tile of plan.tiles) {
+      for (const seam of seamsOf(plan, tiles, tile)) {
+        for (const m of seam.marks) {
+          for (const { window: w } of [seam.first, seam.second]) {
+            expect(m.x - 4 >= w.x0 && m.x + 4 <= w.x1 && m.y - 4 >= w.y0 && m.y + 4 <= w.y1).toBe(true);
+          }
+          const [crossing, at] = seam.along === 'x' ? [plan.grid.y, m.y] : [plan.grid.x, m.x];
+          for (const s of crossing.seams) expect(Math.abs(at - s)).toBeGreaterThanOrEqual(6 + 4);
+          if (seam.first === tile) places.push(`${m.x.toFixed(3)},${m.y.toFixed(3)}`);
+        }
+        const [a, b] = seam.marks;
+        expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThan(8);
+      }
+    }
+    expect(new Set(places).size).toBe(places.length);
+  });
+});
+
+describe('windows', () => {
+  const axis: Axis = { window: 200, overlap: 12, extent: { from: 0, to: 500 }, seams: [150, 330] };
+  it('overlap by the overlap, centred on the seam, and never pass the paper', () => {
+    const [a, b, c] = windows(axis) as [{ from: number; to: number }, { from: number; to: number }, { from: number; to: number }];
+    expect([a.to - b.from, b.to - c.from]).toEqual([12, 12]);
+    for (const w of [a, b, c]) expect(w.to - w.from).toBeLessThanOrEqual(200);
+    expect(cores(axis).map((k) => k.to - k.from)).toEqual([150, 180, 170]);
+  });
+});
