@@ -1,4 +1,5 @@
 import type { Drawing, Item } from '../../drawing/drawing.js';
+import { fitText } from '../../drawing/fit-text.js';
 import { letter, moveItems, shape } from '../../drawing/items.js';
 import { itemsBounds } from '../../drawing/item-bounds.js';
 import { leader } from '../../drawing/leader.js';
@@ -21,7 +22,7 @@ export const asDrawing = (name: string, title: string, items: readonly Item[], p
   const box = itemsBounds(items, page.font);
   return {
     name, title, whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
-    items: [letter(point(0, 2.5), title), ...moveItems(items, -box.x0, 8 - box.y0)],
+    items: [letter(point(0, 2.5), fitText(title, 80, 2.5, page.font)), ...moveItems(items, -box.x0, 8 - box.y0)],
   };
 };
 

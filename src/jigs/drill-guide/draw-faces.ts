@@ -34,6 +34,9 @@ const clearZones = (s: DrillGuideSolution, run: readonly { face: Face; x: number
     return { box: { x0: x, y0: level - 5, x1: x + width, y1: level + 5 }, why: 'sole line' };
   });
 
+/** Whether anything is sawn after boring: a square block with a flat sole is finished then. */
+const isSawn = ({ angle, sole }: DrillGuideSolution): boolean => angle < Math.PI / 2 || sole.depth > 0;
+
 /** Some of the faces side by side, with a tab at their end. */
 const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title: string }): Drawing => {
   const { s, name } = page;
@@ -55,8 +58,8 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
       ...dimensions(page, run),
       ...titled(point(0, height + 8), `${name}: ${of.title.toLowerCase()}`, [
         'Cut out, wrap round the blank with the top edges level and the folds on its corners, tab under, and glue on.',
-        `${s.angle === Math.PI / 2 && s.sole.depth === 0 ? '' : 'Saw along the dash-two-dots line. '}Left and right: seen from the acute end, block upright.`,
-      ]),
+        `${isSawn(s) ? 'Saw along the dash-two-dots line. ' : ''}Left and right: seen from the acute end, block upright.`,
+      ], page.font),
     ],
   };
 };

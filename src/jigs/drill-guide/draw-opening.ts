@@ -38,7 +38,7 @@ const flatSole = (page: Page): Drawing => {
       ...dimension({ from: point(centre.x - rx, centre.y), to: point(centre.x + rx, centre.y), offset: width / 2 + 7, gap: 1, label: `opening ${say(hole.openingLength)}` }, font),
       ...titled(point(0, width + 16), `${name}: sole, and mark on the work`, [
         'On the sole: the bore must come out in the ellipse. On the work: cross on the mark, long axis along the tilt.',
-      ]),
+      ], font),
     ],
   };
 };
@@ -77,9 +77,9 @@ const openingOnRound = (page: Page, work: RoundWork): Drawing => {
       ...lettersIn(point(low.x + 2, high.y - wordsStrip + 1.5), { width: high.x - low.x - 4, height: wordsStrip - 3 },
         [[`${name}: ${say(s.drill)}, ${angleLabel(s.angle)}, ${work.round.name}`, `${name}: ${angleLabel(s.angle)}`, name]], { font }),
       ...titled(point(low.x, high.y + 8), `${name}: opening on ${work.round.name}`, [
-        `Wrap it on the round, Ø ${say(2 * work.radius)}, cross on the mark, long line along the round,`,
-        `acute side to where the bit’s shank leans. Opening ${say(s.hole.openingLength)} along the round; for paper ${millimetres(s.paperThickness)} thick.`,
-      ]),
+        `Wrap it on the round, Ø ${say(2 * work.radius)}, cross on the mark, long line along the round, acute side to where the bit’s shank leans.`,
+        `Opening ${say(s.hole.openingLength)} along the round; for paper ${millimetres(s.paperThickness)} thick.`,
+      ], font),
     ],
   };
 };

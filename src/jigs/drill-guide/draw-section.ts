@@ -46,7 +46,7 @@ export const drawSection = (page: Page, work: RoundWork): Drawing => {
     ...dimension({ from: point(-half, top), to: point(half, top), offset: 8, gap: 1, label: say(block.width) }, font),
     ...titled(point(-left, Math.max(work.radius, groove === undefined ? 0 : endOf(groove.segments.at(-1)!).y) + 14), `${name}: section of the sole`, [
       `Square to the round, Ø ${say(2 * work.radius)}, seen from the acute end.`,
-    ]),
+    ], font),
   ];
   return { name: 'section', title: 'Section of the sole', whole: true, spine: false, datum: point(-half, -sole.plane), keepClear: [], lands: [], items };
 };

@@ -33,7 +33,7 @@ export const drawTop = (page: Page): Drawing => {
       letter(point(length + 2, centre.y + 1.25), 'acute end', {}),
       ...dimension({ from: point(centre.x, width), to: point(length, width), offset: -7, label: say(length / 2) }, font),
       ...dimension({ from: point(0, width), to: point(0, centre.y), offset: 7, label: say(width - centre.y) }, font),
-      ...titled(point(0, width + 16), `${name}: top of the block`, ['Centre-punch the open cross; bore square from this face.']),
+      ...titled(point(0, width + 16), `${name}: top of the block`, ['Centre-punch the open cross; bore square from this face.'], font),
     ],
   };
 };

@@ -1,3 +1,4 @@
+import { fitText } from '../../drawing/fit-text.js';
 import type { JigDrawing } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import type { Finding } from '../../errors/finding.js';
@@ -12,9 +13,12 @@ import { drillingSetUp } from './set-up-drilling.js';
 import type { DrillGuideSolution } from './solve.js';
 import type { Page } from './words.js';
 
+/** A jig's name takes no more of a pattern's title, mm in 3.5 mm lettering: the sheet's own strip has it whole. */
+const longestName = 90;
+
 /** The block's faces, top and sole at true size, and the two set-ups: making the block and drilling with it. */
 export const draw = (s: DrillGuideSolution, { name, units, drawingArea }: Context, font: Font, findings: readonly Finding[]): JigDrawing => {
-  const page: Page = { s, name, units, font };
+  const page: Page = { s, name: fitText(name, longestName, 3.5, font), units, font };
   const { work } = s;
   return {
     jig: name, kind: 'drill-guide', title: `${name}: drill guide`,

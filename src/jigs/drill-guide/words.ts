@@ -1,4 +1,6 @@
 import type { Lettering } from '../../drawing/drawing.js';
+import { fitText } from '../../drawing/fit-text.js';
+import { wrapText } from '../../drawing/wrap-text.js';
 import type { Font } from '../../drawing/font.js';
 import { letter, type LetteringOptions } from '../../drawing/items.js';
 import { point, type Point } from '../../geometry/point.js';
@@ -17,10 +19,13 @@ export interface Page {
 /** Between base lines, in heights of a capital. */
 const pitch = 1.6;
 
+/** No title or instruction is wider, mm: it would push a small pattern off its sheet. */
+const greatestWidth = 170;
+
 /** A pattern's title and what to do with it, set under the pattern. */
-export const titled = (at: Point, title: string, lines: readonly string[]): Lettering[] => [
-  letter(at, title, { height: 3.5 }),
-  ...lines.map((text, i) => letter(point(at.x, at.y + 5.2 + i * pitch * 2.5), text)),
+export const titled = (at: Point, title: string, lines: readonly string[], font: Font): Lettering[] => [
+  letter(at, fitText(title, greatestWidth, 3.5, font), { height: 3.5 }),
+  ...lines.flatMap((text) => wrapText(text, greatestWidth, 2.5, font)).map((text, i) => letter(point(at.x, at.y + 5.2 + i * pitch * 2.5), text)),
 ];
 
 /** A box in which lettering may stand, mm, and how it is turned. */
@@ -50,9 +55,12 @@ export const lettersIn = (at: Point, room: Room, lines: readonly (readonly strin
   });
 };
 
+/** Room that a name gets at least on a face, mm. */
+const shortName = 24;
+
 /** What a cut-out part says of itself: the jig, its drill, its angle; of each the wordings, longest first. */
-export const identity = ({ s, name, units }: Page): readonly (readonly string[])[] => [
-  [name],
+export const identity = ({ s, name, units, font }: Page): readonly (readonly string[])[] => [
+  [name, fitText(name, shortName, 2.5, font)],
   [`drill ${lengthLabel(s.drill, units)}`, `Ø ${lengthLabel(s.drill, units)}`],
   [`${angleLabel(s.angle)} to the ${s.work.kind === 'flat' ? 'face' : 'axis'}`, angleLabel(s.angle)],
   ...(s.work.kind === 'flat' ? [] : [[`${s.work.round.name} ${lengthLabel(2 * s.work.radius, units)}`, s.work.round.name]]),

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { assert, double, property } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boreOnMain } from '../../../src/geometry/bore-on-main.js';
 import { saddleHeight } from '../../../src/geometry/saddle.js';
@@ -59,8 +59,8 @@ describe('a hole in a round', () => {
   });
 
   it('kept run is never less than the way until the bit is buried, and the stop never leaves a through hole shut', () => {
-    fc.assert(fc.property(
-      fc.double({ min: 0.05, max: 0.95, noNaN: true }), fc.double({ min: -0.98, max: 0.98, noNaN: true }), fc.double({ min: 15, max: 90, noNaN: true }),
+    assert(property(
+      double({ min: 0.05, max: 0.95, noNaN: true }), double({ min: -0.98, max: 0.98, noNaN: true }), double({ min: 15, max: 90, noNaN: true }),
       (share, beside, deg) => {
         const drill = 40 * share;
         const offset = (20 - drill / 2) * beside;
