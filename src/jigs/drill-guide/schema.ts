@@ -41,11 +41,12 @@ const holeFields = (f: FieldReader) => ({
   drill: f.length({ about: 'diameter of the bit', min: 1, max: 80 }).optional(),
   angle: z.union([
     f.angle({ about: 'angle between the bit and the face of the work, or the axis of the round; 90 is square', min: radians(5) }),
-    z.strictObject(tilt(f)),
-  ]).optional(),
+    z.strictObject(tilt(f)).describe('on flat work, two leans in place of one angle'),
+  ]).optional().describe('the angle of the hole, or its rake and splay'),
   rake: tilt(f).rake.optional(),
   splay: tilt(f).splay.optional(),
-  onto: z.union([f.round({ about: 'the round that is drilled, or flat' }), f.choice(['flat'], { about: 'flat work' })]).optional(),
+  onto: z.union([f.round({ about: 'the round that is drilled, or flat' }), f.choice(['flat'], { about: 'flat work' })]).optional()
+    .describe('what is drilled: a round, or flat work'),
   offset: f.length({
     about: 'on a round: distance of the bit’s axis from the round’s; positive = to the right, seen from the side to which the bit’s shank leans', min: -150, max: 150,
   }).optional(),
@@ -58,16 +59,16 @@ const guideFields = (f: FieldReader) => ({
   groove: z.strictObject({
     includedAngle: f.angle({ about: 'angle between the flanks of a V in the sole', min: radians(60), max: radians(150) }).default(Math.PI / 2),
     depth: f.length({ about: 'depth of the V or cove from the flat of the sole; left out: what seats soundly', min: 0.5, max: 200 }).optional(),
-  }).prefault({}),
+  }).prefault({}).describe('the V or cove in the sole'),
   block: z.strictObject({
     length: f.length({ about: 'length of the block, square to the bore, in the plane of the tilt', min: 5, max: 400 }).optional(),
     width: f.length({ about: 'width of the block across the plane of the tilt', min: 5, max: 400 }).optional(),
     height: f.length({ about: 'height of the block along the bore, before the sole is sawn; left out: a bore of 38 mm, three drill diameters, or what the angle needs', min: 10, max: 800 }).optional(),
-  }).default({}),
+  }).default({}).describe('size of the block as it is before the sole is sawn'),
   bit: z.strictObject({
     usableLength: f.length({ about: 'from the chuck’s jaws to the corners of the lips; left out: the longest owned', min: 5, max: 1000 }).optional(),
     point: f.length({ about: 'how far the point stands out beyond the lips; left out: the owned bit’s, else 3 mm', max: 40 }).optional(),
-  }).default({}),
+  }).default({}).describe('the bit that goes through it'),
   paperThickness: f.length({ about: 'thickness of the paper that is wrapped round a round', max: 1 }).default(0.1),
 });
 

@@ -5,6 +5,8 @@ import { pathBounds } from '../../../src/geometry/bounds.js';
 import { drillGuide } from '../../../src/jigs/drill-guide/index.js';
 import type { DrillGuideFields } from '../../../src/jigs/drill-guide/schema.js';
 import { registered } from '../../../src/jigs/jig.js';
+import { describeFields } from '../../../src/spec/describe-fields.js';
+import { makeFieldReader } from '../../../src/spec/fields.js';
 import { radians } from '../../../src/units/units.js';
 import { testFont } from '../../support/font.js';
 import { labelCrossings, labelOverlaps } from '../../support/label-crossings.js';
@@ -125,6 +127,11 @@ describe('the starter', () => {
 });
 
 describe('the fields', () => {
+  it('say each what they are', () => {
+    const described = describeFields(drillGuide.schema(makeFieldReader('mm', {})));
+    expect(described.filter((f) => f.about === '').map((f) => f.path)).toEqual([]);
+  });
+
   const mistakes = (jig: string): string => {
     try {
       compile({ text: `title: t\nunits: mm\npaper: a4\nrounds: { post: 40 }\njigs:\n  - { kind: drill-guide, name: g${jig} }\n`, file: 't.yaml', kinds }, testFont);
