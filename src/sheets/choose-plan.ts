@@ -7,6 +7,7 @@ import { boxHeight, boxOf, boxWidth, uniteBoxes } from '../geometry/box.js';
 import { leastCore, longestCores, seamStep } from './axis.js';
 import type { LayoutRequest } from './layout-request.js';
 import { pageFrame, type PageFrame } from './page-frame.js';
+import { patternWords } from './strip-words.js';
 import { bestPlan, isBetter, isPlanLegal, planTiles, reachOf, type GivenSeams, type TilePlan } from './plan-tiles.js';
 
 /** The frames that the wishes allow: upright, lying, or both. */
@@ -57,7 +58,7 @@ const refuseVast = (drawing: Drawing, jig: JigDrawing, frames: readonly PageFram
   }));
   if (grid <= mostOfGrid) return;
   throw new UserError(undefined, [{
-    code: 'too-many-sheets', path: `jigs.${jig.jig}`, message: `${jig.title} – ${drawing.title} is too large for this paper`,
+    code: 'too-many-sheets', path: `jigs.${jig.jig}`, message: `${patternWords(jig, drawing)} is too large for this paper`,
     got: `${millimetres(boxWidth(bounds))} by ${millimetres(boxHeight(bounds))}, a grid of ${grid} sheets`, allowed: 'at most 2000 sheets', nearest: 'a larger paper, or a smaller board',
   }]);
 };

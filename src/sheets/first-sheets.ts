@@ -11,6 +11,7 @@ import { flow, type FlowBlock } from './flow.js';
 import type { LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
 import { scaleCheck } from './scale-check.js';
+import { patternWords } from './strip-words.js';
 import type { TiledDrawing } from './tile-sheet.js';
 
 /** What the first sheet says of the set. */
@@ -33,7 +34,7 @@ const mapBlocks = (tiled: TiledDrawing, request: LayoutRequest, room: { width: n
     + `${plan.frame.landscape ? 'landscape' : 'portrait'}, overlap ${lengthLabel(request.wishes.overlap, request.units)}. Hatched: no sheet. Ring: datum.`;
   const closing = closingDistances(tiled).map((d) => closingWords(d, request.units));
   return [
-    heading(`Map: ${tiled.jig.title} – ${plan.drawing.title}`, room.width, font),
+    heading(`Map: ${patternWords(tiled.jig, plan.drawing)}`, room.width, font),
     ...paragraphs([about], room.width, font).map((b) => ({ ...b, withNext: true })),
     assemblyMap(tiled, room, font),
     ...(closing.length === 0 ? [] : paragraphs(['Once taped, check with a steel tape:'], room.width, font).map((b) => ({ ...b, withNext: true }))),

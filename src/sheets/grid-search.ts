@@ -20,8 +20,19 @@ export interface GridFound {
 type Side = 'x' | 'y';
 const other = (side: Side): Side => (side === 'x' ? 'y' : 'x');
 
-const improve = (search: GridSearch, along: Side, across: readonly number[]): SeamsFound =>
-  searchAxis({ map: search.map, lean: search.lean, along, across, costs: search.costs[along], reach: search.reach[along] });
+type Improve = (along: Side, across: readonly number[]) => SeamsFound;
+
+/** Several starts settle on the same seams: each set is searched from once. */
+const improver = (search: GridSearch): Improve => {
+  const known = new Map<string, SeamsFound>();
+  return (along, across) => {
+    const key = `${along} ${across.join(' ')}`;
+    const found = known.get(key)
+      ?? searchAxis({ map: search.map, lean: search.lean, along, across, costs: search.costs[along], reach: search.reach[along] });
+    known.set(key, found);
+    return found;
+  };
+};
 
 const costOf = (costs: Float64Array, borders: readonly number[]): number =>
   borders.slice(1, -1).reduce((sum, b) => sum + costs[b]!, 0);
@@ -39,12 +50,12 @@ const cellsOf = (search: GridSearch, side: Side): { count: number; step: number 
 });
 
 /** From seams across, finds seams along, then across again, for as long as it gets better. */
-const settle = (search: GridSearch, side: Side, start: readonly number[]): GridFound => {
+const settle = (search: GridSearch, improve: Improve, side: Side, start: readonly number[]): GridFound => {
   let across = start;
   let best: GridFound | undefined;
   for (let along: Side = side; ; along = other(along)) {
     const given = search.fixed[along];
-    const found = given === undefined ? improve(search, along, across) : { borders: given, cost: Infinity };
+    const found = given === undefined ? improve(along, across) : { borders: given, cost: Infinity };
     const cost = found.cost + costOf(search.costs[other(along)], across);
     if (best !== undefined && !(cost < best.cost)) return best;
     best = { x: along === 'x' ? found.borders : across, y: along === 'y' ? found.borders : across, cost };
@@ -61,6 +72,7 @@ const phases = 4;
  */
 export const searchGrid = (search: GridSearch): GridFound => {
   const starts: GridFound[] = [];
+  const improve = improver(search);
   const { x, y } = search.fixed;
   if (x !== undefined && y !== undefined) return { x, y, cost: costOf(search.costs.x, x) + costOf(search.costs.y, y) };
   for (const side of ['x', 'y'] as const) {
@@ -68,8 +80,8 @@ export const searchGrid = (search: GridSearch): GridFound => {
     const { count, step } = cellsOf(search, across);
     const given = search.fixed[across];
     if (search.fixed[side] !== undefined) continue;
-    if (given !== undefined) starts.push(settle(search, side, given));
-    else for (let p = 0; p < phases; p++) starts.push(settle(search, side, evenBorders(count, step, Math.round((p * step) / phases))));
+    if (given !== undefined) starts.push(settle(search, improve, side, given));
+    else for (let p = 0; p < phases; p++) starts.push(settle(search, improve, side, evenBorders(count, step, Math.round((p * step) / phases))));
   }
   return starts.reduce((a, b) => (b.cost < a.cost ? b : a));
 };

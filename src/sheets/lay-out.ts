@@ -8,6 +8,7 @@ import type { PageFrame } from './page-frame.js';
 import { packedPages, settingOf, setUpPages, tilePages, type LargePattern } from './set-pages.js';
 import type { Sheet } from './sheet.js';
 import { withSpine } from './spine.js';
+import { patternWords } from './strip-words.js';
 import { tiledDrawing, type TiledDrawing } from './tile-sheet.js';
 
 /** A set of sheets ready to be written. */
@@ -54,16 +55,16 @@ const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font
 
 const tileAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): TiledDrawing[] => large.map(({ jig, drawing }, i) => {
   const plan = choosePlan(drawing, jig, request, font);
-  refuseMany(plan.tiles.length, `${jig.title} – ${drawing.title}`);
+  refuseMany(plan.tiles.length, patternWords(jig, drawing));
   return tiledDrawing(jig, plan, i === 0 ? '' : String(i + 1));
 });
 
 const warningsOf = (tiled: readonly TiledDrawing[]): string[] => tiled.flatMap(({ jig, plan }) => [
   ...(plan.drawing.whole
-    ? [`${jig.title} – ${plan.drawing.title} should stay on one sheet, but no sheet of this paper holds it: join its ${plan.tiles.length} sheets with care, or take a larger paper.`]
+    ? [`${patternWords(jig, plan.drawing)} should stay on one sheet, but no sheet of this paper holds it: join its ${plan.tiles.length} sheets with care, or take a larger paper.`]
     : []),
   ...(plan.groups > 1
-    ? [`${jig.title} – ${plan.drawing.title}: its sheets lie in ${plan.groups} groups that no seam joins; set the groups by the stations printed on them.`]
+    ? [`${patternWords(jig, plan.drawing)}: its sheets lie in ${plan.groups} groups that no seam joins; set the groups by the stations printed on them.`]
     : []),
 ]);
 

@@ -8,7 +8,7 @@ import { pageCorrection, type LayoutRequest } from './layout-request.js';
 import { fits, pack, type Piece, type Placed } from './pack.js';
 import { areaInset, type PageFrame } from './page-frame.js';
 import type { Sheet } from './sheet.js';
-import { assumedWords, distinct, pieceWords, runningWords } from './strip-words.js';
+import { assumedWords, distinct, patternWords, pieceWords, runningWords } from './strip-words.js';
 import type { SheetContext } from './tile-sheet.js';
 
 /** A pattern that goes on one sheet whole. */
@@ -88,7 +88,7 @@ export const jigsOn = (sheet: PackedSheet): JigDrawing[] => [...new Set(sheet.pl
 export const packedSheet = (sheet: PackedSheet, of: SheetContext, font: Font): Sheet => {
   const { frame } = sheet;
   const jigs = jigsOn(sheet);
-  const names = distinct(sheet.places.map(({ pattern }) => `${pattern.jig.title} – ${pattern.drawing.title}`));
+  const names = distinct(sheet.places.map(({ pattern }) => patternWords(pattern.jig, pattern.drawing)));
   const code = String(of.place.page);
   const words = {
     lines: [

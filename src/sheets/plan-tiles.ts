@@ -10,7 +10,7 @@ import { indexInk, type InkIndex } from './ink-index.js';
 import { inkMap, type InkMap } from './ink-map.js';
 import { isCorrected, pageCorrection, type Correction } from './layout-request.js';
 import { areaInset, type PageFrame } from './page-frame.js';
-import { seamCosts, seamWishes } from './seam-search.js';
+import { seamCosts, seamWishes, type SeamZones } from './seam-search.js';
 import { cutter, type Cutter } from './tile-ink.js';
 import { groupCount, neededTiles } from './needed-tiles.js';
 import { inkedTiles, type Grid, type GridTile } from './tile-grid.js';
@@ -29,8 +29,9 @@ export interface TilePlan {
   readonly groups: number;
   /** How many sheets the plain grid takes on this frame. */
   readonly plainSheets: number;
-  /** Zones that must not be cut and that a seam cuts. */
+  /** Zones that must not be cut and that a seam cuts, and lines of lettering. */
   readonly cuts: number;
+  readonly letteringCuts: number;
   readonly seamsOutsideLands: number;
 }
 
@@ -65,8 +66,7 @@ interface Ground {
   readonly toPage: Transform;
   readonly index: InkIndex;
   readonly reach: { readonly x: Reach; readonly y: Reach };
-  readonly keepClear: readonly Zone[];
-  readonly lands: readonly Zone[];
+  readonly zones: SeamZones;
 }
 
 const groundOf = (request: TilingRequest, font: Font): Ground => {
@@ -78,7 +78,7 @@ const groundOf = (request: TilingRequest, font: Font): Ground => {
   const placed = (zones: readonly Zone[]): Zone[] => zones.map((z) => ({ ...z, box: boxUnder(toPage, z.box) }));
   return {
     request, toPage, index, reach: reachOf(frame, request.overlap),
-    keepClear: [...placed(drawing.keepClear), ...lettering], lands: placed(drawing.lands),
+    zones: { keepClear: placed(drawing.keepClear), lettering, lands: placed(drawing.lands) },
   };
 };
 
@@ -108,24 +108,27 @@ const givenSeams = (ground: Ground, side: 'x' | 'y'): number[] => {
     .sort((a, b) => a - b);
 };
 
-const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], of: { cut: Cutter; map: InkMap; plainSheets: number }): TilePlan => {
-  const cutsOf = (zones: readonly Zone[], side: 'x' | 'y', hit: boolean): number => grid[side].seams.reduce((n, at) => {
-    const across = zones.filter(({ box }) => (side === 'x' ? box.x0 < at && at < box.x1 : box.y0 < at && at < box.y1)).length;
-    return n + (hit ? across : Number(zones.length > 0 && across === 0));
-  }, 0);
-  return {
-    drawing: ground.request.drawing, frame: ground.request.frame, toPage: ground.toPage, grid, ...of, groups: groupCount(tiles),
-    datum: transformPoint(ground.toPage, ground.request.drawing.datum),
-    tiles,
-    cuts: cutsOf(ground.keepClear, 'x', true) + cutsOf(ground.keepClear, 'y', true),
-    seamsOutsideLands: cutsOf(ground.lands, 'x', false) + cutsOf(ground.lands, 'y', false),
-  };
-};
+/** How many zones the seams of a grid cut, each counted for every seam. */
+const cutsThrough = (grid: Grid, zones: readonly Zone[]): number => zones.reduce((n, { box }) => n
+  + grid.x.seams.filter((at) => box.x0 < at && at < box.x1).length + grid.y.seams.filter((at) => box.y0 < at && at < box.y1).length, 0);
+
+const outsideLands = (grid: Grid, lands: readonly Zone[]): number => (lands.length === 0 ? 0
+  : grid.x.seams.filter((at) => !lands.some(({ box }) => box.x0 <= at && at <= box.x1)).length
+    + grid.y.seams.filter((at) => !lands.some(({ box }) => box.y0 <= at && at <= box.y1)).length);
+
+const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], of: { cut: Cutter; map: InkMap; plainSheets: number }): TilePlan => ({
+  drawing: ground.request.drawing, frame: ground.request.frame, toPage: ground.toPage, grid, ...of, groups: groupCount(tiles),
+  datum: transformPoint(ground.toPage, ground.request.drawing.datum),
+  tiles,
+  cuts: cutsThrough(grid, ground.zones.keepClear),
+  letteringCuts: cutsThrough(grid, ground.zones.lettering),
+  seamsOutsideLands: outsideLands(grid, ground.zones.lands),
+});
 
 const searched = (ground: Ground, map: InkMap, lean: boolean): Grid => {
   const base = extents(ground);
   const costs = (side: 'x' | 'y', count: number): Float64Array =>
-    seamCosts(seamWishes(ground.keepClear, ground.lands, side), map.origin[side], map.cell[side], count);
+    seamCosts(seamWishes(ground.zones, side), map.origin[side], map.cell[side], count);
   const given = { x: givenSeams(ground, 'x'), y: givenSeams(ground, 'y') };
   const bordersOf = (side: 'x' | 'y', count: number): number[] =>
     [0, ...given[side].map((at) => Math.round((at - map.origin[side]) / map.cell[side])), count];
@@ -159,6 +162,7 @@ export const isBetter = (a: TilePlan, b: TilePlan): boolean => {
   if (a.groups !== b.groups) return a.groups < b.groups;
   if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
   if (a.cuts !== b.cuts) return a.cuts < b.cuts;
+  if (a.letteringCuts !== b.letteringCuts) return a.letteringCuts < b.letteringCuts;
   return a.seamsOutsideLands < b.seamsOutsideLands;
 };
 

@@ -31,24 +31,37 @@ const pictureOf = (setUp: SetUp, room: { width: number; height: number }, font: 
   return { items: moveItems(small, -box.x0, -box.y0), width: boxWidth(box), height: boxHeight(box), scale };
 };
 
+/** How much of the page a picture may take. */
+interface Measure {
+  readonly pictureWidth: number;
+  readonly pictureHeight: number;
+}
+
+const roomy: Measure = { pictureWidth: 1, pictureHeight: 0.45 };
+/** Smaller picture, numbers beside it: for operations that so stay on one page. */
+const compact: Measure = { pictureWidth: 0.5, pictureHeight: 0.35 };
+
+const pictureNote = (setUp: SetUp, scale: number): string[] => {
+  const said = /not to scale/iu.test(setUp.pictureNote);
+  return [`${scale === 1 || said ? '' : 'Not to scale. '}${setUp.pictureNote}`.trim()].filter((t) => t !== '');
+};
+
 /** Picture at the left and numbers beside it where both have room, else one under the other. */
-const head = (setUp: SetUp, area: { width: number; height: number }, font: Font): FlowBlock[] => {
-  const picture = pictureOf(setUp, { width: area.width, height: area.height * 0.45 }, font);
+const head = (setUp: SetUp, area: { width: number; height: number }, measure: Measure, font: Font): FlowBlock[] => {
+  const room = { width: area.width * measure.pictureWidth, height: area.height * measure.pictureHeight };
+  const picture = pictureOf(setUp, room, font);
   const rows = setUp.numbers.map(({ label, value }) => [label, value] as const);
-  const scaleNote = picture.scale === 1 ? '' : 'Not to scale. ';
-  const note = `${scaleNote}${setUp.pictureNote}`.trim();
+  const note = paragraphs(pictureNote(setUp, picture.scale), area.width, font);
   const beside = area.width - picture.width - 8;
   if (beside >= 75 && rows.length > 0 && rows.length <= 24) {
     const numbers = table({ at: point(picture.width + 8, 0), rows, width: beside }, font);
     if (numbers.height <= area.height * 0.6) {
-      const both = { items: [...picture.items, ...numbers.items], height: Math.max(picture.height, numbers.height), before: 2 };
-      return [both, ...paragraphs(note === '' ? [] : [note], area.width, font)];
+      return [{ items: [...picture.items, ...numbers.items], height: Math.max(picture.height, numbers.height), before: 2 }, ...note];
     }
   }
   return [
     ...(picture.items.length === 0 ? [] : [{ items: picture.items, height: picture.height, before: 2 }]),
-    ...paragraphs(note === '' ? [] : [note], area.width, font),
-    ...tableBlocks({ rows }, area.width, font),
+    ...note, ...tableBlocks({ rows }, area.width, font),
   ];
 };
 
@@ -82,18 +95,22 @@ const furtherTables = (setUp: SetUp, width: number, font: Font): FlowBlock[] => 
   return [heading(words, width, font), { items: blocks.flatMap((b) => b.items), height, before: 2 }];
 });
 
-/** The drawn parts of the pages of one operation: picture, numbers, steps, tables, and the cautions in a frame. */
+/** The drawn parts of the pages of one operation: picture, numbers, steps, the cautions in a frame, tables. On one page where that does. */
 export const setUpSheets = (jig: JigDrawing, setUp: SetUp, frame: PageFrame, font: Font): Item[][] => {
   const area = growBox(frame.area, -1);
   const size = { width: area.x1 - area.x0, height: area.y1 - area.y0 };
-  const blocks: FlowBlock[] = [
+  const assumed = jig.assumed.length === 0 ? [] : [`Assumed, as measured: ${jig.assumed.join('; ')}`];
+  const pages = (measure: Measure): Item[][] => flow([
     { ...heading(`${jig.title}: ${setUp.operation}`, size.width, font, 5), before: 0 },
-    ...paragraphs([setUp.machine, ...(jig.assumed.length === 0 ? [] : [`Assumed, as measured: ${jig.assumed.join('; ')}`])].filter((t) => t !== ''), size.width, font),
-    ...head(setUp, size, font),
+    ...paragraphs([setUp.machine, ...assumed].filter((t) => t !== ''), size.width, font),
+    ...head(setUp, size, measure, font),
     ...(setUp.steps.length === 0 ? [] : [heading('Steps', size.width, font)]),
     ...paragraphs(setUp.steps, size.width, font, { mark: (i) => `${i + 1}` }),
     ...cautionBlock(setUp.cautions, size.width, font),
     ...furtherTables(setUp, size.width, font),
-  ];
-  return flow(blocks, area, area);
+  ], area, area);
+  const first = pages(roomy);
+  if (first.length === 1) return first;
+  const second = pages(compact);
+  return second.length < first.length ? second : first;
 };

@@ -1,3 +1,4 @@
+import type { Drawing, JigDrawing } from '../drawing/drawing.js';
 import { pageCorrection, isCorrected, type LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
 
@@ -19,6 +20,10 @@ export const pieceWords = (request: LayoutRequest): string => {
   const revision = request.revision === '' ? '' : ` · rev. ${request.revision.slice(0, 40)}`;
   return `${request.digest}${revision} · ${request.paper.name}, ${request.units} · ${request.title.slice(0, 200)}`;
 };
+
+/** What a pattern is called: its own title where that names the jig, else the jig's title before it. */
+export const patternWords = (jig: JigDrawing, drawing: Drawing): string =>
+  (drawing.title.startsWith(jig.jig) ? drawing.title : `${jig.title} – ${drawing.title}`);
 
 /** Distinct texts in the order in which they first come. */
 export const distinct = (texts: readonly string[]): string[] => [...new Set(texts)];

@@ -9,7 +9,7 @@ import type { TilePlan } from './plan-tiles.js';
 import { placeKey, seamsOf, tilesByPlace, type Seam } from './seam-lines.js';
 import type { Sheet } from './sheet.js';
 import type { StripWords } from './strip-text.js';
-import { assumedWords, pieceWords, runningWords } from './strip-words.js';
+import { assumedWords, patternWords, pieceWords, runningWords } from './strip-words.js';
 import { cutItems } from './tile-ink.js';
 import type { GridTile } from './tile-grid.js';
 import { carry, rowAndColumn } from './tile-place.js';
@@ -76,7 +76,7 @@ const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): stri
 
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): StripWords => ({
   lines: [
-    { text: `${of.place.page} of ${of.place.count} · ${tiled.jig.title} – ${tiled.plan.drawing.title}`, part: 'sheet-title', single: true },
+    { text: `${of.place.page} of ${of.place.count} · ${patternWords(tiled.jig, tiled.plan.drawing)}`, part: 'sheet-title', single: true },
     { text: pieceWords(of.request), part: 'piece', single: true },
     { text: stationWords(tiled, tile, of.request), part: 'sheet-station' },
     { text: seamWords(seams, tile, tiled.codeOf), part: 'seams' },
@@ -98,7 +98,7 @@ export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: SheetContext,
   const code = codeOf(tile);
   const words = { code, neighbours: neighboursOf(tiled, tile), words: wordsOf(tiled, tile, seams, of) };
   return {
-    code, title: `${code} – ${tiled.jig.title} – ${plan.drawing.title}`, width: frame.width, height: frame.height,
+    code, title: `${code} – ${patternWords(tiled.jig, plan.drawing)}`, width: frame.width, height: frame.height,
     items: [
       ...carry(drawn, frame.area.x0 + areaInset - tile.window.x0, frame.area.y0 + areaInset - tile.window.y0),
       ...of.furniture(words),
