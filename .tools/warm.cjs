@@ -15,7 +15,7 @@ const main = { exports: {} };
 script.runInThisContext()(main.exports, require, main, file, dist);
 const { run } = main.exports;
 
-const quiet = { out: () => {}, err: (text) => process.stderr.write(text), terminal: false };
+const quiet = { out: () => {}, err: (text) => process.stderr.write(text), terminal: false, env: {} };
 const warm = async () => {
   const spec = join(work, 'warm.yaml');
   let starter = '';

@@ -1,6 +1,6 @@
 import { boxOf, growBox, uniteBoxes, type Box } from '../geometry/box.js';
 import { pathBounds } from '../geometry/bounds.js';
-import { after, rotation, transformPoint, translation } from '../geometry/transform.js';
+import type { Point } from '../geometry/point.js';
 import type { Item, Lettering } from './drawing.js';
 import type { Font } from './font.js';
 import { lineStyles } from './line-types.js';
@@ -9,14 +9,22 @@ import { lineStyles } from './line-types.js';
 const plain = { above: 1.15, below: 0.32 };
 const marked = { above: 1.62, below: 0.37 };
 
+/** Signs that cannot be marked, told apart first: most words are of these, and decomposing costs. */
+const unmarked = /^[\x00-\xbf\u2010-\u205f]*$/;
+const hasMarks = (text: string): boolean => !unmarked.test(text) && /\p{M}/u.test(text.normalize('NFD'));
+
+/** How much of its width a line of lettering has to the left of its anchor. */
+const before = { start: 0, middle: 0.5, end: 1 } as const;
+
 /** The four corners of a line of lettering as set, mm, in order round it. */
-export const letteringCorners = (item: Lettering, font: Font) => {
-  const width = font.width(item.text, item.height);
-  const { above, below } = /\p{M}/u.test(item.text.normalize('NFD')) ? marked : plain;
-  const left = { start: 0, middle: -width / 2, end: -width }[item.anchor];
-  const map = after(rotation(item.turn), translation(item.at.x, item.at.y));
-  return [[left, -above], [left + width, -above], [left + width, below], [left, below]]
-    .map(([x, y]) => transformPoint(map, { x: x!, y: y! * item.height }));
+export const letteringCorners = ({ at, text, height, anchor, turn }: Lettering, font: Font): readonly Point[] => {
+  const width = font.width(text, height);
+  const { above, below } = hasMarks(text) ? marked : plain;
+  const [cos, sin] = turn === 0 ? [1, 0] : [Math.cos(turn), Math.sin(turn)];
+  const left = -before[anchor] * width;
+  const [right, top, bottom] = [left + width, -above * height, below * height];
+  const corner = (x: number, y: number): Point => ({ x: at.x + x * cos - y * sin, y: at.y + x * sin + y * cos });
+  return [corner(left, top), corner(right, top), corner(right, bottom), corner(left, bottom)];
 };
 
 /** The box of an item with its pen width, mm. Lettering: its set width, from accents to descenders. */

@@ -63,6 +63,18 @@ const glyphSetter = (file: FontFile): Font['glyphs'] => {
   };
 };
 
+/** A line is measured when it is placed, when room is sought for it, when sheets are cut, and when it is written: once is enough. */
+const remembered = <T>(work: (text: string) => T): ((text: string) => T) => {
+  const known = new Map<string, T>();
+  return (text) => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const result = work(text);
+    known.set(text, result);
+    return result;
+  };
+};
+
 /**
  * Reads a TrueType font for measuring and outlining. Glyphs are read when they are first needed, which takes a tenth of
  * the time. No kerning and no ligatures: figures stay in columns and the PDF's text needs no corrections.
@@ -73,7 +85,8 @@ export const loadFont = (bytes: Uint8Array): Font => {
   const em = file.unitsPerEm;
   const { sCapHeight } = file.tables['os2'] as unknown as { readonly sCapHeight: number };
   const capHeight = sCapHeight / em;
-  const glyphs = glyphSetter(file);
+  const glyphs = remembered(glyphSetter(file));
+  const widthInEm = remembered((text) => glyphs(text).reduce((sum, g) => sum + g.advance, 0));
   const known = new Map<number, readonly Path[]>();
   const outline = (id: number): readonly Path[] => {
     const paths = known.get(id) ?? glyphOutlines(file.glyphs.get(id).getPath(0, 0, 1).commands);
@@ -86,7 +99,7 @@ export const loadFont = (bytes: Uint8Array): Font => {
     capHeight,
     glyphs,
     outline,
-    width: (text, height) => glyphs(text).reduce((sum, g) => sum + g.advance, 0) * (height / capHeight),
+    width: (text, height) => widthInEm(text) * (height / capHeight),
     outlines: (text, height) => {
       const size = height / capHeight;
       let pen = 0;
