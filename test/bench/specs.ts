@@ -6,3 +6,34 @@ rounds: { post: 1-3/8, brace: 1-1/8 }
 jigs:
   - { kind: saddle-cope, name: brace saddle, branch: brace, main: post, angle: 64 }
 `;
+
+const top = (title: string, length: number, slots: number, more = ''): string => `title: ${title}
+units: mm
+paper: letter
+rounds: { post: 32, stick: 26 }
+jigs:
+  - kind: rack-top
+    name: top
+    board: { length: ${length}, width: 200, thickness: 27, cornerRadius: 20 }
+    slots: { count: ${slots}, pitch: 180, item: stick, widest: 90, liner: leather, depth: 60 }
+${more}`;
+
+/** A 2.4 m top with 12 slots and 4 canted leg holes. */
+export const longTop = top('Long top', 2400, 12, `    holes:
+      - { round: post, at: [60, 150], lean: 10, toward: 180, below: 0 }
+      - { round: post, at: [2340, 150], lean: 10, toward: 0, below: 0 }
+      - { round: post, at: [60, 50], lean: 10, toward: 180, below: 0 }
+      - { round: post, at: [2340, 50], lean: 10, toward: 0, below: 0 }
+`);
+
+/** A top of many slots, 180 mm to a slot: what it takes must not grow faster than its slots. */
+export const manySlots = (slots: number): string => top(`${slots} slots`, slots * 180 + 200, slots);
+
+/** So many saddles, each of its own angle: their strips and set-up pages make a set of about three sheets a saddle. */
+export const manySaddles = (saddles: number): string => `title: ${saddles} saddles
+units: inch
+paper: letter
+rounds: { post: 1-3/8, brace: 1-1/8 }
+jigs:
+${Array.from({ length: saddles }, (_, i) => `  - { kind: saddle-cope, name: saddle ${i + 1}, branch: brace, main: post, angle: ${45 + (i % 45)} }`).join('\n')}
+`;
