@@ -78,7 +78,8 @@ const groundOf = (request: TilingRequest, font: Font): Ground => {
   const placed = (zones: readonly Zone[]): Zone[] => zones.map((z) => ({ ...z, box: boxUnder(toPage, z.box) }));
   return {
     request, toPage, index, reach: reachOf(frame, request.overlap),
-    zones: { keepClear: placed(drawing.keepClear), lettering, lands: placed(drawing.lands) },
+    // What a jig keeps clear because of its words is found among the lettering anyway, and weighs no more than that.
+    zones: { keepClear: placed(drawing.keepClear.filter((z) => z.why !== 'lettering')), lettering, lands: placed(drawing.lands) },
   };
 };
 

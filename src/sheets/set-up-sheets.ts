@@ -1,7 +1,8 @@
 import type { Item, JigDrawing, SetUp } from '../drawing/drawing.js';
+import { fitText } from '../drawing/fit-text.js';
 import type { Font } from '../drawing/font.js';
 import { itemsBounds } from '../drawing/item-bounds.js';
-import { moveItems, placeItems, shape } from '../drawing/items.js';
+import { letter, moveItems, placeItems, shape } from '../drawing/items.js';
 import { table } from '../drawing/table.js';
 import { boxHeight, boxWidth, growBox } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
@@ -65,7 +66,7 @@ const head = (setUp: SetUp, area: { width: number; height: number }, measure: Me
   ];
 };
 
-/** Cautions in a frame of their own, kept together. */
+/** Cautions in a double frame of their own, kept together. */
 const cautionBlock = (cautions: readonly string[], width: number, font: Font): FlowBlock[] => {
   if (cautions.length === 0) return [];
   const inner = [heading('Cautions', width - 8, font), ...paragraphs(cautions, width - 8, font, { mark: () => '–' })];
@@ -77,7 +78,8 @@ const cautionBlock = (cautions: readonly string[], width: number, font: Font): F
     return placed;
   });
   const height = y + 3;
-  return [{ items: [shape('cut', rectangle(0.2, 0, width - 0.4, height)), ...items], height, before: 5 }];
+  const frame = [0, 0.9].map((inset) => shape('mark', rectangle(0.2 + inset, inset, width - 0.4 - 2 * inset, height - 2 * inset), 'cautions'));
+  return [{ items: [...frame, ...items], height, before: 5 }];
 };
 
 /** Tables side by side where several fit the width, so that a page is not one narrow column of figures. */
@@ -95,11 +97,15 @@ const furtherTables = (setUp: SetUp, width: number, font: Font): FlowBlock[] => 
   return [heading(words, width, font), { items: blocks.flatMap((b) => b.items), height, before: 2 }];
 });
 
-/** The drawn parts of the pages of one operation: picture, numbers, steps, the cautions in a frame, tables. On one page where that does. */
+/**
+ * The drawn parts of the pages of one operation: picture, numbers, steps, the cautions in a frame, tables. On one page
+ * where that does, else with the cautions on the first.
+ */
 export const setUpSheets = (jig: JigDrawing, setUp: SetUp, frame: PageFrame, font: Font): Item[][] => {
   const area = growBox(frame.area, -1);
   const size = { width: area.x1 - area.x0, height: area.y1 - area.y0 };
   const assumed = jig.assumed.length === 0 ? [] : [`Assumed, as measured: ${jig.assumed.join('; ')}`];
+  const continued = letter(point(area.x0, area.y0 + 3.5), fitText(`${jig.title}: ${setUp.operation}, continued`, size.width, 3.5, font), { height: 3.5 });
   const pages = (measure: Measure): Item[][] => flow([
     { ...heading(`${jig.title}: ${setUp.operation}`, size.width, font, 5), before: 0 },
     ...paragraphs([setUp.machine, ...assumed].filter((t) => t !== ''), size.width, font),
@@ -108,9 +114,12 @@ export const setUpSheets = (jig: JigDrawing, setUp: SetUp, frame: PageFrame, fon
     ...paragraphs(setUp.steps, size.width, font, { mark: (i) => `${i + 1}` }),
     ...cautionBlock(setUp.cautions, size.width, font),
     ...furtherTables(setUp, size.width, font),
-  ], area, area);
+  ], area, { ...area, y0: area.y0 + 9 }).map((items, i) => (i === 0 ? items : [continued, ...items]));
   const first = pages(roomy);
   if (first.length === 1) return first;
   const second = pages(compact);
-  return second.length < first.length ? second : first;
+  return rank(second) < rank(first) ? second : first;
 };
+
+/** Fewer pages are better, then cautions on the first of them. */
+const rank = (pages: readonly (readonly Item[])[]): number => pages.length + pages.findIndex((items) => items.some((i) => i.part === 'cautions')) / 100;

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { array, assert, double, property, record } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pack, type Piece, type Placed } from '../../src/sheets/pack.js';
 
@@ -13,8 +13,8 @@ const count = (placed: readonly Placed[]): number => Math.max(...placed.map((p) 
 
 describe('pack', () => {
   it('places every piece once, inside the area, none over another', () => {
-    const piece = fc.record({ width: fc.double({ min: 5, max: 190, noNaN: true }), height: fc.double({ min: 5, max: 190, noNaN: true }) });
-    fc.assert(fc.property(fc.array(piece, { minLength: 1, maxLength: 14 }), (pieces) => {
+    const piece = record({ width: double({ min: 5, max: 190, noNaN: true }), height: double({ min: 5, max: 190, noNaN: true }) });
+    assert(property(array(piece, { minLength: 1, maxLength: 14 }), (pieces) => {
       const placed = pack(pieces, area);
       expect(placed.map((p) => p.piece).sort((a, b) => a - b)).toEqual(pieces.map((_, i) => i));
       placed.forEach((p, i) => {
