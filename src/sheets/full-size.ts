@@ -22,7 +22,7 @@ export const longestPage = 5080;
 const margin = 10;
 const gap = 12;
 const left = margin + 2 * ruleDepth + 4;
-const bottom = margin + 2 * ruleDepth + 4;
+const bottom = margin + 2 * ruleDepth + 5;
 
 /** A part of the canvas, its top left corner at (0, 0). */
 interface Part {

@@ -79,7 +79,8 @@ const bandSums = (search: AxisSearch, count: number): Int32Array[] => {
     const c = j === 0 ? 0 : across[j]! + seen;
     const d = j === across.length - 2 ? to : to - seen;
     const sums = new Int32Array(count + 1);
-    for (let k = 1; k <= count && d > c; k++) sums[k] = along === 'x' ? inkIn(map, 0, k, c, d) : inkIn(map, c, d, 0, k);
+    if (d <= c) return sums;
+    for (let k = 1; k <= count; k++) sums[k] = along === 'x' ? inkIn(map, 0, k, c, d) : inkIn(map, c, d, 0, k);
     return sums;
   });
 };

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import type { Lettering, Shape } from '../../src/drawing/drawing.js';
+import { itemBounds } from '../../src/drawing/item-bounds.js';
+import { boxContains } from '../../src/geometry/box.js';
+import { pathBounds } from '../../src/geometry/bounds.js';
+import { pathLength } from '../../src/geometry/length.js';
+import { circle, rectangle } from '../../src/geometry/shapes.js';
+import { point } from '../../src/geometry/point.js';
+import { fullSize } from '../../src/sheets/full-size.js';
+import type { Sheet } from '../../src/sheets/sheet.js';
+import { testFont } from '../support/font.js';
+import { jigOf, plainDrawing, requestFor, slottedBoard } from './fixtures.js';
+
+const shapesOf = (sheet: Sheet, part: string): Shape[] => sheet.items.filter((i): i is Shape => i.kind === 'shape' && i.part === part);
+const words = (sheet: Sheet): string => sheet.items.filter((i): i is Lettering => i.kind === 'lettering').map((l) => l.text).join(' ');
+const margin = (sheet: Sheet) => ({ x0: 9.5, y0: 9.5, x1: sheet.width - 9.5, y1: sheet.height - 9.5 });
+
+describe('fullSize', () => {
+  it('puts all patterns of a jig on one canvas in true size, uncorrected, inside its margins', () => {
+    const jig = jigOf('top', [slottedBoard(), plainDrawing('disc', [circle(point(0, 0), 30)])]);
+    const pages = fullSize(jig, requestFor([jig], { correction: { x: 0.98, y: 1.02 } }), testFont);
+    expect(pages).toHaveLength(1);
+    const [page] = pages;
+    const board = pathBounds(shapesOf(page!, 'board')[0]!.path);
+    const disc = pathBounds(shapesOf(page!, 'disc')[0]!.path);
+    expect([board.x1 - board.x0, board.y1 - board.y0, disc.x1 - disc.x0].map((v) => Math.round(v * 1e9) / 1e9)).toEqual([1500, 200, 60]);
+    expect(disc.y0).toBeGreaterThan(board.y1);
+    for (const item of page!.items) expect(boxContains(margin(page!), itemBounds(item, testFont))).toBe(true);
+  });
+
+  it('carries both bars, the reading mark, what is assumed, the line rule and the cautions', () => {
+    const jig = jigOf('disc', [plainDrawing('disc', [circle(point(0, 0), 10)])]);
+    const [page] = fullSize(jig, requestFor([jig]), testFont);
+    for (const part of ['x-bar', 'y-bar', 'reading-mark']) expect(shapesOf(page!, part).length).toBeGreaterThan(0);
+    for (const [part, axis] of [['x-bar', 'x'], ['y-bar', 'y']] as const) {
+      const b = pathBounds(shapesOf(page!, part)[0]!.path);
+      expect(axis === 'x' ? b.x1 - b.x0 : b.y1 - b.y0).toBeGreaterThanOrEqual(150 - 1e-9);
+    }
+    expect(words(page!)).toContain('Assumed, as measured: post 34.9 mm');
+    expect(words(page!)).toContain('true edge is the centre of the line');
+    expect(words(page!)).toContain('Stop the bit before lifting');
+  });
+
+  it('parts a pattern longer than a page of 5 080 mm and says so; its pieces hold the whole line', () => {
+    const jig = jigOf('boom', [plainDrawing('boom', [rectangle(0, 0, 9000, 100)])]);
+    const pages = fullSize(jig, requestFor([jig]), testFont);
+    expect(pages.length).toBeGreaterThanOrEqual(1);
+    for (const page of pages) {
+      expect(page.width).toBeLessThanOrEqual(5080);
+      expect(page.height).toBeLessThanOrEqual(5080);
+    }
+    const drawn = pages.flatMap((p) => shapesOf(p, 'boom')).reduce((sum, s) => sum + pathLength(s.path), 0);
+    // Two long sides and two ends, and the overlap of 12 mm twice.
+    expect(drawn).toBeCloseTo(2 * 9000 + 2 * 100 + 2 * 12, 6);
+    expect(pages.map(words).join(' ')).toContain('longer than a page can be');
+    const marks = pages.flatMap((p) => p.items.filter((i) => i.part?.startsWith('registration-') === true));
+    expect(marks).toHaveLength(4);
+  });
+
+  it('goes on a second page where the patterns together are longer than one', () => {
+    const jig = jigOf('many', Array.from({ length: 4 }, (_, i) => plainDrawing(`board-${i}`, [rectangle(0, 0, 300, 2000)])));
+    const pages = fullSize(jig, requestFor([jig]), testFont);
+    expect(pages).toHaveLength(2);
+    expect(words(pages[0]!)).toContain('page 1 of 2');
+    expect(pages.every((p) => p.height <= 5080)).toBe(true);
+  });
+});
