@@ -71,9 +71,9 @@ const canvasBar = (room: number, units: Units): number => {
 const canvas = (jig: JigDrawing, parts: readonly Part[], of: { request: LayoutRequest; font: Font }): Omit<Sheet, 'code'> => {
   const { request, font } = of;
   const width = Math.max(leastBar(request.units), ...parts.map((p) => p.width));
-  const title = letter(point(left, margin + 5), jig.title, { height: 5, part: 'sheet-title' });
-  const words = textBlock({ at: point(left, margin + 9), width: width - readingMarkSize.width - 6, paragraphs: headWords(jig, request), height: 2.5 }, font);
-  let y = Math.max(margin + 9 + words.height, margin + readingMarkSize.height) + gap;
+  const title = letter(point(left, margin + 6), jig.title, { height: 5, part: 'sheet-title' });
+  const words = textBlock({ at: point(left, margin + 10), width: width - readingMarkSize.width - 6, paragraphs: headWords(jig, request), height: 2.5 }, font);
+  let y = Math.max(margin + 10 + words.height, margin + readingMarkSize.height) + gap;
   const first = y;
   const placed = parts.flatMap((part) => {
     const items = carry(part.items, left, y);

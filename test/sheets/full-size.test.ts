@@ -25,7 +25,7 @@ describe('fullSize', () => {
     const disc = pathBounds(shapesOf(page!, 'disc')[0]!.path);
     expect([board.x1 - board.x0, board.y1 - board.y0, disc.x1 - disc.x0].map((v) => Math.round(v * 1e9) / 1e9)).toEqual([1500, 200, 60]);
     expect(disc.y0).toBeGreaterThan(board.y1);
-    for (const item of page!.items) expect(boxContains(margin(page!), itemBounds(item, testFont))).toBe(true);
+    for (const item of page!.items) expect(boxContains(margin(page!), itemBounds(item, testFont)) ? 'inside' : [item, itemBounds(item, testFont), margin(page!)]).toBe('inside');
   });
 
   it('carries both bars, the reading mark, what is assumed, the line rule and the cautions', () => {
