@@ -1,6 +1,7 @@
 import { lengthLabel } from '../../units/format.js';
 import type { Context, Report } from '../jig.js';
-import { type DrillGuideSolution, ownedBits } from './solve.js';
+import { ownedBits } from './bit.js';
+import type { DrillGuideSolution } from './solve.js';
 
 const ownedFinding = ({ drill }: DrillGuideSolution, context: Context): readonly Report[] => {
   const { bits } = context.shop;

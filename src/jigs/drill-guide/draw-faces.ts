@@ -14,15 +14,21 @@ const tab = 8;
 /** What the height's dimension takes on the left, mm. */
 const dimensionRoom = 13;
 
+/** The height, along the left edge; widths above the faces, those too narrow for their figures a step higher, clear of their neighbour's. */
 const dimensions = ({ s, units, font }: Page, run: readonly { face: Face; x: number; width: number }[]): Item[] => {
   const say = (mm: number): string => lengthLabel(mm, units);
   const { block } = s;
-  const above = (from: number, size: number): Item[] =>
-    dimension({ from: point(from, 0), to: point(from + size, 0), offset: 8, label: say(size) }, font);
+  const above = (from: number, size: number, offset: number): Item[] =>
+    dimension({ from: point(from, 0), to: point(from + size, 0), offset, label: say(size) }, font);
+  const narrow = (size: number): boolean => font.width(say(size), 2.5) + 2 > size;
+  const [first, second, third] = run;
+  const secondLevel = second !== undefined && narrow(second.width) ? 14 : 8;
+  const firstLevel = first !== undefined && narrow(first.width) ? secondLevel + 6 : 8;
   return [
-    ...run.slice(0, 2).flatMap(({ x, width }) => above(x, width)),
+    ...(first === undefined ? [] : above(first.x, first.width, firstLevel)),
+    ...(second === undefined ? [] : above(second.x, second.width, secondLevel)),
     // On the right side: how far the bore stands from the acute end.
-    ...run.slice(2, 3).flatMap(({ x }) => above(x, block.length / 2)),
+    ...(third === undefined ? [] : above(third.x, block.length / 2, 8)),
     ...dimension({ from: point(0, block.height), to: point(0, 0), offset: 8, label: say(block.height) }, font),
   ];
 };

@@ -8,6 +8,7 @@ import type { Path } from '../../geometry/path.js';
 import { point } from '../../geometry/point.js';
 import { ellipse, line, rectangle } from '../../geometry/shapes.js';
 import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
+import { centreLines } from './centre-lines.js';
 import { openingPath } from './opening.js';
 import { jointOf } from './solve.js';
 import { identity, lettersIn, titled, type Page } from './words.js';
@@ -30,7 +31,7 @@ const flatSole = (page: Page): Drawing => {
     items: [
       shape('cut', rectangle(0, 0, length, width), 'sole'),
       shape('drill', opening, 'opening'),
-      ...crossLines(point(0, 0), point(length, width), { centre, rx, ry }),
+      ...centreLines(point(0, 0), point(length, width), { centre, rx, ry }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, 1.8), { width: length / 2 - rx - 4, height: width / 2 - 3.4 }, [['SOLE'], ...identity(page)], { font }),
       letter(point(length + 2, centre.y + 1.25), 'acute end'),
@@ -42,14 +43,6 @@ const flatSole = (page: Page): Drawing => {
     ],
   };
 };
-
-interface Oval { readonly centre: { readonly x: number; readonly y: number }; readonly rx: number; readonly ry: number }
-
-/** Lines through the centre along and across, bare within and close by the opening. */
-const crossLines = (low: Oval['centre'], high: Oval['centre'], { centre, rx, ry }: Oval): Item[] => [
-  line(point(low.x, centre.y), point(centre.x - rx - 2, centre.y)), line(point(centre.x + rx + 2, centre.y), point(high.x, centre.y)),
-  line(point(centre.x, low.y), point(centre.x, centre.y - ry - 2)), line(point(centre.x, centre.y + ry + 2), point(centre.x, high.y)),
-].map((path) => shape('centre', path, 'centre-line'));
 
 /** Room for the pattern's own words under the opening, mm. */
 const wordsStrip = 7;
@@ -70,7 +63,7 @@ const openingOnRound = (page: Page, work: RoundWork): Drawing => {
     items: [
       shape('cut', rectangle(low.x, low.y, high.x - low.x, high.y - low.y), 'sole'),
       shape('drill', opening, 'opening'),
-      ...crossLines(low, point(high.x, high.y - wordsStrip), { centre: point(0, axis), rx: rx + 1, ry: Math.max(axis - top, bottom - axis) }),
+      ...centreLines(low, point(high.x, high.y - wordsStrip), { centre: point(0, axis), rx: rx + 1, ry: Math.max(axis - top, bottom - axis) }),
       ...(work.offset === 0 ? [] : crownLine(low.x, high.x, rx)),
       ...holeCross(point(0, axis)),
       letter(point(high.x + 2, axis + 1.25), 'acute side'),

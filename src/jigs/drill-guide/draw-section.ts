@@ -72,7 +72,7 @@ const grooveDimensions = ({ s, units, font }: Page, work: RoundWork, left: numbe
     : point(radius * Math.sin(0.6), -radius * Math.cos(0.6));
   return [
     ...dimension({ from: point(-sole.mouth, -sole.plane), to: point(0, -sole.plane - sole.depth), along: -Math.PI / 2, offset: left - sole.mouth + 8, label: say(sole.depth) }, font),
-    ...dimension({ from: point(-sole.mouth, -sole.plane), to: point(sole.mouth, -sole.plane), offset: -(sole.plane + work.radius + 6), gap: 1, label: say(2 * sole.mouth) }, font),
+    ...dimension({ from: point(-sole.mouth, -sole.plane), to: point(sole.mouth, -sole.plane), offset: -(sole.plane + Math.max(work.radius, -sole.plane) + 6), gap: 1, label: say(2 * sole.mouth) }, font),
     ...leader({ at: flank, elbow: point(left + 6, flank.y - 6), side: 'right', label: words }),
   ];
 };

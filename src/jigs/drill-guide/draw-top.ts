@@ -4,8 +4,9 @@ import { holeCross } from '../../drawing/hole-cross.js';
 import { letter, shape } from '../../drawing/items.js';
 import { boxOf, growBox } from '../../geometry/box.js';
 import { point } from '../../geometry/point.js';
-import { circle, line, rectangle } from '../../geometry/shapes.js';
+import { circle, rectangle } from '../../geometry/shapes.js';
 import { lengthLabel } from '../../units/format.js';
+import { centreLines } from './centre-lines.js';
 import { identity, lettersIn, titled, type Page } from './words.js';
 import { offsetOf } from './work.js';
 
@@ -16,7 +17,6 @@ export const drawTop = (page: Page): Drawing => {
   const { length, width } = block;
   // Right of the round's axis, seen from the acute end, lies at the top of the paper.
   const centre = point(length / 2, width / 2 - offsetOf(work));
-  const clear = drill / 2 + 2.5;
   const say = (mm: number): string => lengthLabel(mm, units);
   const rows = centre.y >= width / 2 ? { top: 1.8, height: centre.y - 3.4 } : { top: centre.y + 1.8, height: width - centre.y - 3.4 };
   return {
@@ -24,10 +24,7 @@ export const drawTop = (page: Page): Drawing => {
     items: [
       shape('cut', rectangle(0, 0, length, width), 'top'),
       shape('drill', circle(centre, drill / 2), 'bore'),
-      shape('centre', line(point(0, centre.y), point(centre.x - clear, centre.y)), 'centre-line'),
-      shape('centre', line(point(centre.x + clear, centre.y), point(length, centre.y)), 'centre-line'),
-      shape('centre', line(point(centre.x, 0), point(centre.x, centre.y - clear)), 'centre-line'),
-      shape('centre', line(point(centre.x, centre.y + clear), point(centre.x, width)), 'centre-line'),
+      ...centreLines(point(0, 0), point(length, width), { centre, rx: drill / 2, ry: drill / 2 }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, rows.top), { width: length / 2 - drill / 2 - 3, height: rows.height }, [['TOP'], ...identity(page)], { font }),
       letter(point(length + 2, centre.y + 1.25), 'acute end', {}),

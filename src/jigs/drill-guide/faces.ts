@@ -43,9 +43,21 @@ const stationMark = (s: DrillGuideSolution): readonly Path[] => {
   const { block, angle, sole, work } = s;
   if (sole.depth === 0 && work.kind === 'flat') return [];
   const u = stationAt(s);
-  const foot = onSide(block, u, planeOverBottom(block, angle, u));
-  const reach = Math.min(6, 0.4 * block.shortEnd + 2);
-  return [line(foot, point(foot.x - reach * Math.cos(angle), foot.y - reach * Math.sin(angle)))];
+  const up = planeOverBottom(block, angle, u);
+  const reach = stationReach(s);
+  return [line(onSide(block, u, up), onSide(block, u - reach * Math.cos(angle), up + reach * Math.sin(angle)))];
+};
+
+const stationReach = ({ block }: DrillGuideSolution): number => Math.min(6, 0.4 * block.shortEnd + 2);
+
+/** How far over the blank's bottom the bare column beside the bore begins: above the groove, and above the station mark where that leans into it. */
+const columnFoot = (s: DrillGuideSolution): number => {
+  const { block, drill, angle, sole } = s;
+  const edge = -drill / 2;
+  const groove = planeOverBottom(block, angle, edge) + sole.depth / Math.sin(angle);
+  const u = stationAt(s);
+  const leans = u - stationReach(s) * Math.cos(angle) < edge;
+  return leans ? Math.max(groove, planeOverBottom(block, angle, u) + stationReach(s) * Math.sin(angle)) : groove;
 };
 
 /** An end's lines: centre line in the plane of the tilt, the sole's line, the groove as the slanting end shows it. */
@@ -85,8 +97,8 @@ const soleWords = ({ s, units, font }: Page): Item[] => {
 
 /** Name and identity beside the bore on the obtuse side, above the groove; `x` is the column's left edge. */
 const sideWords = (page: Page, x: number, names: readonly string[]): Item[] => {
-  const { block, drill, angle, sole } = page.s;
-  const foot = block.height - planeOverBottom(block, angle, -drill / 2) - sole.depth / Math.sin(angle) - 3;
+  const { block, drill } = page.s;
+  const foot = block.height - columnFoot(page.s) - 3;
   const room = { width: foot - 2, height: (block.length - drill) / 2 - 3 };
   return lettersIn(point(x + 1.5, foot), room, [names, ...identity(page)], { font: page.font, upwards: true });
 };

@@ -10,8 +10,8 @@ import type { Work } from './work.js';
 
 /** On a round: below this the bit rides along the surface and the block is longer than any bit. */
 export const leastAngleOnRound = radians(15);
-/** The same slack as the geometry: an excess this small, relative, is equality. */
-const slack = 1e-12;
+/** An excess this small, relative, is equality: half the geometry's own slack, so that rounding cannot fall between the two. */
+const slack = 0.5e-12;
 
 const stop = (jig: string, finding: Omit<Finding, 'jig' | 'severity'>): Finding => ({ jig, severity: 'stop', ...finding });
 

@@ -61,9 +61,9 @@ const guideFields = (f: FieldReader) => ({
     depth: f.length({ about: 'depth of the V or cove from the flat of the sole; left out: what seats soundly', min: 0.5, max: 200 }).optional(),
   }).prefault({}).describe('the V or cove in the sole'),
   block: z.strictObject({
-    length: f.length({ about: 'length of the block, square to the bore, in the plane of the tilt', min: 5, max: 400 }).optional(),
-    width: f.length({ about: 'width of the block across the plane of the tilt', min: 5, max: 400 }).optional(),
-    height: f.length({ about: 'height of the block along the bore, before the sole is sawn; left out: a bore of 38 mm, three drill diameters, or what the angle needs', min: 10, max: 800 }).optional(),
+    length: f.length({ about: 'length of the block, square to the bore, in the plane of the tilt', min: 20, max: 400 }).optional(),
+    width: f.length({ about: 'width of the block across the plane of the tilt', min: 20, max: 400 }).optional(),
+    height: f.length({ about: 'height of the block along the bore, before the sole is sawn; left out: a bore of 38 mm, three drill diameters, or what the angle needs', min: 20, max: 800 }).optional(),
   }).default({}).describe('size of the block as it is before the sole is sawn'),
   bit: z.strictObject({
     usableLength: f.length({ about: 'from the chuck’s jaws to the corners of the lips; left out: the longest owned', min: 5, max: 1000 }).optional(),

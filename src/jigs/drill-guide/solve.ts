@@ -1,16 +1,17 @@
 import { markShift, openingLength } from '../../geometry/bore.js';
 import type { SaddleJoint } from '../../geometry/saddle.js';
-import type { Bit } from '../../spec/shop.js';
 import type { Context, Outcome } from '../jig.js';
+import { bitOf, type GuideBit } from './bit.js';
 import { type Block, blockOf } from './block.js';
-import { type Drilling, farWall, overrunOf, runOf, skinOf, thicknessUnder, throughLength } from './hole.js';
+import { type Budget, budgetOf } from './budget.js';
+import { type Drilling, farWall, skinOf, thicknessUnder, throughLength } from './hole.js';
 import { openingLengthOnRound } from './opening.js';
 import { pairWith, type Pairing, type Task } from './pairing.js';
 import { refuseBlock, refuseTask, refuseTilts } from './refusals.js';
 import type { DrillGuideFields } from './schema.js';
-import { type Sole, soleHeight, soleOf } from './sole.js';
+import { type Sole, soleOf } from './sole.js';
 import { type Resultant, resultantOf } from './tilt.js';
-import { offsetOf, type RoundWork, surfaceHeight, type Work } from './work.js';
+import { offsetOf, type RoundWork, type Work } from './work.js';
 
 /** The hole, mm. Depths along the bit, from where its axis enters the work. */
 export interface Hole {
@@ -27,27 +28,6 @@ export interface Hole {
   readonly skin?: number;
 }
 
-/** What the bit must be long enough for, mm, in the order added up. */
-export interface Budget {
-  readonly bore: number;
-  /** Along the bit from the sole, at the bore's axis, to the work. */
-  readonly standoff: number;
-  readonly run: number;
-  readonly depth: number;
-  readonly point: number;
-  readonly needed: number;
-  /** From the sole, at the bore's axis, to the bit's tip when the hole is deep enough. */
-  readonly tipStop: number;
-}
-
-/** The bit reckoned with. */
-export interface GuideBit {
-  readonly usableLength?: number;
-  readonly point: number;
-  /** `assumed`: nobody gave the point's length. */
-  readonly known: 'given' | 'owned' | 'assumed';
-}
-
 /** A drill guide with its numbers: mm and radians, frames as in work.ts. */
 export interface DrillGuideSolution extends Task {
   readonly tilts?: Resultant;
@@ -59,26 +39,6 @@ export interface DrillGuideSolution extends Task {
   readonly budget: Budget;
   readonly paperThickness: number;
 }
-
-/** A centre point of brad-point and spur bits stands out about this far: common practice, mm. */
-const usualPoint = 3;
-/** Bits of one size to within this are the same size, mm. */
-const sameSize = 0.05;
-
-/** The owned bits of a diameter, longest first. */
-export const ownedBits = (drill: number, { shop }: Context): readonly Bit[] =>
-  (shop.bits ?? []).filter((b) => Math.abs(b.diameter - drill) < sameSize).sort((a, b) => b.usableLength - a.usableLength);
-
-const bitOf = (fields: DrillGuideFields, drill: number, context: Context): GuideBit => {
-  const [owned] = ownedBits(drill, context);
-  const usableLength = fields.bit.usableLength ?? owned?.usableLength;
-  const point = fields.bit.point ?? owned?.point;
-  return {
-    ...(usableLength === undefined ? {} : { usableLength }),
-    point: point ?? usualPoint,
-    known: fields.bit.point !== undefined ? 'given' : owned ? 'owned' : 'assumed',
-  };
-};
 
 const tiltsOf = ({ angle, rake, splay }: DrillGuideFields): Resultant | undefined => {
   if (typeof angle === 'object') return resultantOf(angle.rake, angle.splay);
@@ -109,19 +69,6 @@ const holeOf = (task: Task, drilling: Drilling): Hole => {
     openingLength: work.kind === 'flat' ? openingLength({ bit: drill, angle }) : openingLengthOnRound(jointOf(work, drill, angle)),
     markShift: markShift(thicknessUnder(work) ?? depth * Math.sin(angle), angle),
     ...(wall === undefined ? {} : { farWall: wall }), ...(skin === undefined ? {} : { skin }),
-  };
-};
-
-const budgetOf = (drilling: Drilling, hole: Hole, block: Block, sole: Sole): Budget => {
-  const { work, angle, point } = drilling;
-  const across = offsetOf(work);
-  const standoff = (soleHeight(sole, across) - surfaceHeight(work, across)) / Math.sin(angle);
-  const run = runOf(drilling);
-  const { boreLength: bore } = block;
-  return {
-    bore, standoff, run, depth: hole.depth, point,
-    needed: bore + standoff + run + hole.depth + point,
-    tipStop: standoff + hole.depth + (hole.through ? overrunOf(drilling) : 0) + point,
   };
 };
 

@@ -130,6 +130,13 @@ describe('refusals', () => {
     expect(findingsOf({ ...inPost, offset: 18 })[0]).toMatchObject({ severity: 'stop', measured: 23, limit: 20 });
   });
 
+  it('an excess between rounding and the geometry’s own slack is refused or drawn, never thrown', () => {
+    for (let k = 0; k < 40; k += 1) {
+      const diameter = 9 - k * 0.5e-12;
+      expect(() => codesOf({ ...inPost, onto: round(diameter), drill: 1, offset: 4, depth: undefined, sole: 'flat' })).not.toThrow();
+    }
+  });
+
   it('tilts-on-a-round, with the one angle and turn that do it', () => {
     const [found] = findingsOf({ ...inPost, angle: { rake: radians(10), splay: radians(15) } });
     expect(found).toMatchObject({ code: 'tilts-on-a-round', severity: 'stop' });

@@ -84,6 +84,14 @@ describe('the written faces', () => {
   });
 });
 
+describe('the top', () => {
+  it('of a block that the bore all but fills leaves out the centre lines for which there is no room', () => {
+    const top = pattern(solved({ drill: 19.135, angle: Math.PI / 2, block: { length: 20 } }), 'top');
+    expect(top.items.filter((item) => item.kind === 'shape' && item.part === 'centre-line')).toHaveLength(2);
+    expect(labelCrossings(top.items, testFont)).toEqual([]);
+  });
+});
+
 describe('the section', () => {
   it('touches the round at R·cos h each side of its middle', async () => {
     const s = solved({ onto: round(40), depth: 15 });
