@@ -4,14 +4,12 @@ import { circle, rectangle } from '../../src/geometry/shapes.js';
 import { point } from '../../src/geometry/point.js';
 import { choosePlan } from '../../src/sheets/choose-plan.js';
 import { cores, windows, type Axis } from '../../src/sheets/axis.js';
-import { plainGridSheets, type TilePlan } from '../../src/sheets/plan-tiles.js';
-import { pageFrame } from '../../src/sheets/page-frame.js';
+import type { TilePlan } from '../../src/sheets/plan-tiles.js';
 import { seamsOf, tilesByPlace } from '../../src/sheets/seam-lines.js';
 import type { LayoutRequest } from '../../src/sheets/layout-request.js';
-import { papers } from '../../src/units/paper.js';
 import { testFont } from '../support/font.js';
-import { corpus } from './corpus.js';
-import { jigOf, plainDrawing, requestFor, slottedBoard, tenMillimetres } from './fixtures.js';
+import { corpusSheets } from './corpus-sheets.js';
+import { jigOf, plainDrawing, requestFor, slottedBoard } from './fixtures.js';
 
 const planOf = (drawing: Parameters<typeof choosePlan>[0], more: Partial<LayoutRequest> = {}): TilePlan => {
   const jig = jigOf('top', [drawing]);
@@ -24,24 +22,12 @@ const refusal = (make: () => unknown): UserError['mistakes'][number] => {
 };
 
 describe('choosePlan', () => {
-  it('never takes more sheets than the plain grid, and 0.85 of them over sixty outlines on letter and on A4', () => {
-    for (const name of ['letter', 'a4'] as const) {
-      const paper = papers[name]!;
-      let [total, plainTotal] = [0, 0];
-      for (const drawing of corpus) {
-        const sheets = planOf(drawing, { paper }).tiles.length;
-        const frame = pageFrame(paper, tenMillimetres, false, 'mm');
-        const plain = plainGridSheets({ drawing, frame, correction: { x: 1, y: 1 }, overlap: 12 }, testFont);
-        expect({ name: drawing.name, worse: sheets > plain }).toEqual({ name: drawing.name, worse: false });
-        total += sheets;
-        plainTotal += plain;
-      }
-      expect(total / plainTotal).toBeLessThanOrEqual(0.85);
-    }
-  });
-
-  it('keeps all sheets of one outline joined by seams', () => {
-    for (const drawing of corpus) expect(planOf(drawing).groups).toBe(1);
+  it.each(['letter', 'a4'] as const)('never takes more sheets than the plain grid, 0.85 of them over sixty outlines, all joined by seams: %s', (paper) => {
+    const rows = corpusSheets(paper, testFont);
+    expect(rows).toHaveLength(60);
+    expect(rows.filter((r) => r.sheets > r.plain || r.groups !== 1)).toEqual([]);
+    const sum = (of: (r: (typeof rows)[number]) => number): number => rows.reduce((n, r) => n + of(r), 0);
+    expect(sum((r) => r.sheets) / sum((r) => r.plain)).toBeLessThanOrEqual(0.85);
   });
 
   it('prints no sheet for the blank middle of a ring', () => {
