@@ -76,6 +76,18 @@ describe('the written faces', () => {
     expect(corners.map((heights) => heights.size)).toEqual([1, 1, 1, 1, 1]);
   });
 
+  it('stand at the same places in the PDF', async () => {
+    const { svg, pdf } = await writeAndRead(pattern(solved({ onto: round(40), angle: radians(50), offset: 3, depth: 15, sole: 'cove' }), 'faces', wide));
+    const inPdf = pdf.flatMap((path) => path.subpaths).map(pathBounds);
+    for (const part of ['block', 'sole-line', 'bore', 'centre-line', 'station', 'groove', 'groove-crown', 'fold']) {
+      for (const shape of partShapes(svg, part)) {
+        const { x0, y0, x1, y1 } = pathBounds(shape.subpaths[0]!);
+        const apart = inPdf.map((b) => Math.max(Math.abs(b.x0 - x0), Math.abs(b.y0 - y0), Math.abs(b.x1 - x1), Math.abs(b.y1 - y1)));
+        expect(Math.min(...apart)).toBeLessThan(1e-3);
+      }
+    }
+  });
+
   it('come as two halves where no sheet holds the wrap', () => {
     const s = solved({ onto: round(60), depth: 20 });
     const names = (width: number) => drillGuide.draw(s, { ...context, drawingArea: { width: 180, height: width } }, testFont, []).patterns.map((p) => p.name);
