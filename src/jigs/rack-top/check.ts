@@ -6,6 +6,7 @@ import { checkShop } from './check-shop.js';
 import { checkSlots, landLimits } from './check-slots.js';
 import type { RackTop } from './rack-top.js';
 import { woodBesideSplit } from './refuse-splits.js';
+import { closestPins } from './pins.js';
 import { mouthHalfWidth } from './slot.js';
 import { below, findingOf, sayIn, type Report, type Say } from './report.js';
 
@@ -27,13 +28,20 @@ const checkSplits = (top: RackTop, say: Say): Report[] => {
 
 const checkPins = (top: RackTop, say: Say): Report[] => {
   const { spacing, diameter } = top.pins;
-  if (spacing === undefined) return [];
   const wide = top.slots.reduce((most, s) => Math.max(most, 2 * mouthHalfWidth(s)), 0);
-  const limit = wide + 2 * top.cutter.offset + diameter + 6;
-  return spacing >= limit ? [] : [{
-    code: 'pins-in-mouth', severity: 'warn', measured: spacing, limit,
-    message: `Index pins ${say(spacing)} apart stand in the way of the cutter at a mouth of ${say(wide)}.`, remedy: `At least ${say(limit)}, or leave the spacing out.`,
-  }];
+  const clear = wide + 2 * top.cutter.offset + diameter + 6;
+  const closest = closestPins(top);
+  return [
+    ...(spacing === undefined || spacing >= clear ? [] : [{
+      code: 'pins-in-mouth', severity: 'warn' as const, measured: spacing, limit: clear,
+      message: `Index pins ${say(spacing)} apart stand in the way of the cutter at a mouth of ${say(wide)}.`, remedy: `At least ${say(clear)}, or leave the spacing out.`,
+    }]),
+    ...(closest >= diameter + 3 ? [] : [{
+      code: 'index-holes-meet', severity: 'warn' as const, measured: closest, limit: diameter + 3,
+      message: `Two pin holes of neighbouring slots stand ${say(closest)} apart on the pitch stick, less than ${say(diameter + 3)}.`,
+      remedy: 'A spacing equal to the pitch, so that neighbours share a hole, or thinner pins.',
+    }]),
+  ];
 };
 
 /** What a maker should know before cutting. Work grows with the slots, not with their pairs. */

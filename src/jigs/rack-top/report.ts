@@ -1,16 +1,8 @@
-import type { Finding, Severity } from '../../errors/finding.js';
+import type { Finding } from '../../errors/finding.js';
 import { lengthLabel } from '../../units/format.js';
-import type { Context } from '../jig.js';
+import type { Context, Report } from '../jig.js';
 
-/** What a check says of one thing, before the jig's name is put to it. */
-export interface Report {
-  readonly code: string;
-  readonly severity: Severity;
-  readonly measured: number;
-  readonly limit: number;
-  readonly message: string;
-  readonly remedy: string;
-}
+export type { Report } from '../jig.js';
 
 /** A finding of this jig; its message begins with a capital, whatever name it begins with. */
 export const findingOf = (context: Context, report: Report): Finding => ({

@@ -1,0 +1,68 @@
+import type { Drawing, Item } from '../../drawing/drawing.js';
+import type { Font } from '../../drawing/font.js';
+import { letter, moveItems, shape } from '../../drawing/items.js';
+import { dimension } from '../../drawing/dimension.js';
+import type { Path } from '../../geometry/path.js';
+import { point } from '../../geometry/point.js';
+import { circularArc, line, rectangle } from '../../geometry/shapes.js';
+import { lengthLabel } from '../../units/format.js';
+import type { Context } from '../jig.js';
+import type { RackTop } from './rack-top.js';
+
+/** How far each half is shown beyond its groove, mm. */
+const beyond = 24;
+
+/** The spline seen from above: rounded by the cutter that stops short of both edges. */
+const splinePlan = ({ groove, margin }: RackTop['spline'], width: number): Path => {
+  const r = Math.min(groove, (width - 2 * margin) / 2);
+  return {
+    start: point(-groove, margin + r), closed: true,
+    segments: [
+      { ...circularArc(point(-groove + r, margin + r), r, Math.PI, 1.5 * Math.PI) }, { kind: 'line', to: point(groove - r, margin) },
+      circularArc(point(groove - r, margin + r), r, -Math.PI / 2, 0), { kind: 'line', to: point(groove, width - margin - r) },
+      circularArc(point(groove - r, width - margin - r), r, 0, Math.PI / 2), { kind: 'line', to: point(-groove + r, width - margin) },
+      circularArc(point(-groove + r, width - margin - r), r, Math.PI / 2, Math.PI),
+    ],
+  };
+};
+
+const planItems = (top: RackTop, number: number, words: readonly string[]): Item[] => {
+  const { board, spline } = top;
+  const reach = spline.groove + beyond;
+  const edge = (y: number): Item => shape('cut', line(point(-reach, y), point(reach, y)), 'joint-edge');
+  const across = (y: number): Item => shape('reference', line(point(-reach, y), point(reach, y)), 'joint-witness');
+  return [
+    shape('cut', line(point(0, 0), point(0, board.width)), `joint-line-${number}`),
+    edge(0), edge(board.width), across(board.width / 4), across((3 * board.width) / 4),
+    shape('hidden', splinePlan(spline, board.width), `spline-${number}`),
+    ...words.map((text, i) => letter(point(-reach, -6 - 4.4 * (words.length - 1 - i) - (i === 0 ? 1 : 0)), text, { height: i === 0 ? 3.5 : 2.5 })),
+    letter(point(-spline.groove - 4, board.width / 2), 'LEFT PART', { anchor: 'middle', turn: -Math.PI / 2 }),
+    letter(point(spline.groove + 6, board.width / 2), 'RIGHT PART', { anchor: 'middle', turn: -Math.PI / 2 }),
+    letter(point(-reach, board.width + 5), 'front edge', {}),
+  ];
+};
+
+const sectionItems = (top: RackTop, say: (mm: number) => string, font: Font): Item[] => {
+  const { board: { thickness }, spline } = top;
+  const reach = spline.groove + beyond;
+  const y = (thickness - spline.thickness) / 2;
+  return [
+    shape('cut', rectangle(-reach, 0, 2 * reach, thickness), 'joint-section'), shape('cut', line(point(0, 0), point(0, y))),
+    shape('cut', line(point(0, thickness - y), point(0, thickness))), shape('cut', rectangle(-spline.groove, y, 2 * spline.groove, spline.thickness), 'joint-spline'),
+    ...dimension({ from: point(-spline.groove, thickness - y), to: point(spline.groove, thickness - y), offset: -(y + 9), label: say(2 * spline.groove) }, font),
+    ...dimension({ from: point(reach, y + spline.thickness), to: point(reach, y), offset: -8, label: say(spline.thickness) }, font),
+    letter(point(-reach, -3), 'section along the board', {}),
+  ];
+};
+
+/** A joint between two parts of the board: both ends from above with witness lines and the loose spline, and the section through it. */
+export const drawJoint = (station: number, number: number, top: RackTop, context: Context, font: Font): Drawing => {
+  const say = (mm: number): string => lengthLabel(mm, context.units);
+  const { board, spline } = top;
+  const words = [
+    `${context.name}: joint ${number}`, `at ${say(station)} from the left end`,
+    `loose spline ${say(spline.thickness)} × ${say(2 * spline.groove)}`, `grooves stop ${say(spline.margin)} short of both edges`,
+  ];
+  const items = [...planItems(top, number, words), ...moveItems(sectionItems(top, say, font), 0, board.width + 18)];
+  return { name: `joint-${number}`, title: `${context.name}: joint ${number}`, items, whole: true, spine: false, datum: point(-spline.groove - beyond, board.width / 2), keepClear: [], lands: [] };
+};

@@ -1,0 +1,46 @@
+import { dimension } from '../../drawing/dimension.js';
+import type { Drawing, Item } from '../../drawing/drawing.js';
+import type { Font } from '../../drawing/font.js';
+import { openCross } from '../../drawing/hole-cross.js';
+import { letter, shape } from '../../drawing/items.js';
+import { uniteBoxes } from '../../geometry/box.js';
+import { pathBounds } from '../../geometry/bounds.js';
+import { point } from '../../geometry/point.js';
+import { line } from '../../geometry/shapes.js';
+import { transformPath, translation } from '../../geometry/transform.js';
+import { lengthLabel, millimetres } from '../../units/format.js';
+import type { Context } from '../jig.js';
+import type { RackTop } from './rack-top.js';
+import type { Recess } from './recess.js';
+
+/** The template of one recess alone, its middle at the origin, seen from above as on the board; centre lines to lay on the board's own. */
+export const drawRecessTemplate = (recess: Recess, { cutter }: RackTop, context: Context, font: Font): Drawing => {
+  const map = translation(-recess.centre.x, -recess.centre.y);
+  const outline = transformPath(map, recess.outline);
+  const opening = recess.template === undefined ? undefined : transformPath(map, recess.template);
+  const reached = recess.reached === undefined ? undefined : transformPath(map, recess.reached);
+  const box = uniteBoxes([outline, ...(opening === undefined ? [] : [opening])].map(pathBounds));
+  const { x0, y0, x1, y1 } = pathBounds(outline);
+  const say = (mm: number): string => lengthLabel(mm, context.units);
+  const n = recess.number;
+  const arms = [line(point(box.x0 - 10, 0), point(box.x0 - 2, 0)), line(point(box.x1 + 2, 0), point(box.x1 + 10, 0)),
+    line(point(0, box.y0 - 10), point(0, box.y0 - 2)), line(point(0, box.y1 + 2), point(0, box.y1 + 10))];
+  const words = [
+    `${context.name}: recess ${n}, ${say(recess.depth)} deep`,
+    `${recess.face === 'top' ? 'in the top' : 'in the underside; shown as seen from above: turn the paper over'}`,
+    opening === undefined ? `template edge = finished edge, flush-trim bit Ø ${say(cutter.diameter)}`
+      : `full line: template’s opening, for bushing ${millimetres(cutter.bushing ?? 0)} and cutter ${millimetres(cutter.diameter)}; thin line: finished`,
+    ...(reached === undefined ? [] : ['short dashes: what the cutter leaves in the corners']),
+    `middle: along ${say(recess.along)}, across ${say(recess.across)} from the front`,
+  ];
+  const items: Item[] = [
+    ...(opening === undefined ? [shape('cut', outline, `template-of-recess-${n}`)]
+      : [shape('cut', opening, `template-of-recess-${n}`), shape('reference', outline, `finished-recess-${n}`)]),
+    ...(reached === undefined ? [] : [shape('hidden', reached, `template-of-recess-${n}-reached`)]),
+    ...openCross(point(0, 0), { reach: 4, line: 'centre' }), ...arms.map((path) => shape('centre', path)),
+    ...dimension({ from: point(x0, 0), to: point(x1, 0), offset: -(box.y1 + 17), along: 0, label: say(x1 - x0), gap: box.y1 + 3 }, font),
+    ...dimension({ from: point(0, y1), to: point(0, y0), offset: -(box.x1 + 17), along: -Math.PI / 2, label: say(y1 - y0), gap: box.x1 + 3 }, font),
+    ...words.map((text, i) => letter(point(x0, box.y1 + 30 + 4.4 * i), text, { height: i === 0 ? 3.5 : 2.5 })),
+  ];
+  return { name: `recess-${n}`, title: `${context.name}: template of recess ${n}`, items, whole: true, spine: false, datum: point(box.x0, 0), keepClear: [], lands: [] };
+};

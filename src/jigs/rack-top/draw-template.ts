@@ -1,0 +1,104 @@
+import { dimension } from '../../drawing/dimension.js';
+import type { Drawing, Item } from '../../drawing/drawing.js';
+import type { Font } from '../../drawing/font.js';
+import { holeCross } from '../../drawing/hole-cross.js';
+import { letter, shape } from '../../drawing/items.js';
+import { leader } from '../../drawing/leader.js';
+import { wasteTicks } from '../../drawing/waste-ticks.js';
+import { endOf, type Path } from '../../geometry/path.js';
+import { point, polar, type Point } from '../../geometry/point.js';
+import { circle, line, polyline } from '../../geometry/shapes.js';
+import { transformPath } from '../../geometry/transform.js';
+import { lengthLabel, millimetres } from '../../units/format.js';
+import type { Context } from '../jig.js';
+import { stickWidth, type TemplateGroup } from './pins.js';
+import type { RackTop } from './rack-top.js';
+import { edgeHalfWidth, type Slot } from './slot.js';
+import { slotEdge } from './slot-shape.js';
+import { linerWords, slotsNamed } from './words.js';
+
+/** Template stock left beyond the seat, mm: room for the clamp, the router's base and the words. */
+const behind = 62;
+/** Template stock beside the pins, mm. */
+const beside = 16;
+
+/** From the slot's own frame (s along the edge, v into the board) to paper: the edge at y = 0, the board above it. */
+const place = { a: 1, b: 0, c: 0, d: -1, e: 0, f: 0 } as const;
+
+/** The opening to cut: the slot's edge, its mouth run straight out over the stick to the template's front. */
+const openingOf = (slot: Slot, offset: number): Path => {
+  const edge = transformPath(place, slotEdge(slot, offset));
+  const last = endOf(edge.segments.at(-1)!);
+  return {
+    start: point(edge.start.x, stickWidth), closed: false,
+    segments: [{ kind: 'line', to: edge.start }, ...edge.segments, { kind: 'line', to: point(last.x, stickWidth) }],
+  };
+};
+
+const frameOf = (slot: Slot, halfWidth: number, opening: Path): Path => {
+  const top = -(slot.depth + slot.radius + behind);
+  return polyline([
+    opening.start, point(-halfWidth, stickWidth), point(-halfWidth, top), point(halfWidth, top), point(halfWidth, stickWidth), endOf(opening.segments.at(-1)!),
+  ]);
+};
+
+const pinHoles = (spacing: number, diameter: number): Item[] => [-1, 1].flatMap((side) => {
+  const at = point((side * spacing) / 2, stickWidth / 2);
+  return [shape('drill', circle(at, diameter / 2), `template-pin-${side < 0 ? 1 : 2}`), ...holeCross(at, diameter)];
+});
+
+const dimensionsOf = (slot: Slot, halfWidth: number, say: (mm: number) => string, font: Font): Item[] => {
+  const { radius, depth } = slot;
+  const throat = point(radius, -(slot.mouth.run + depth) / 2);
+  const seatAt = (angle: number): Point => { const p = polar(angle, radius); return point(p.x, p.y - depth); };
+  const out = halfWidth + 6;
+  return [
+    ...dimension({ from: point(0, 0), to: point(0, -depth), offset: -out, along: -Math.PI / 2, label: say(depth), gap: 2 }, font),
+    ...leader({ at: throat, elbow: point(out + 12, throat.y + 4), label: ['throat, in the wood', say(2 * radius)], side: 'right' }),
+    ...leader({ at: seatAt(-Math.PI / 4), elbow: point(out + 12, -depth - radius - 12), label: ['seat', `R ${say(radius)}`], side: 'right' }),
+  ];
+};
+
+const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, context: Context): readonly string[] => {
+  const [slot] = slots;
+  const { cutter, pins } = top;
+  const say = (mm: number): string => lengthLabel(mm, context.units);
+  return slot === undefined ? [] : [
+    `${context.name}: one-slot template ${number}`, `for ${slotsNamed(slots)}`,
+    `${slot.itemName} ${say(slot.item)}, ${linerWords(slot)}`,
+    cutter.offset > 0 ? `bushing ${millimetres(cutter.bushing ?? 0)}, cutter ${millimetres(cutter.diameter)}:` : `flush-trim bit Ø ${say(cutter.diameter)}`,
+    ...(cutter.offset > 0 ? [`edge ${millimetres(cutter.offset)} into the wood`] : []),
+    `pins Ø ${say(pins.diameter)}, ${say(spacing)} apart`,
+  ];
+};
+
+/** The one-slot template: cut the opening, drill the two pin holes, and walk it along the pitch stick clamped to the board's edge. */
+export const drawTemplate = (group: TemplateGroup, top: RackTop, context: Context, font: Font): Drawing => {
+  const slot = group.slots[0]!;
+  const { cutter, pins } = top;
+  const say = (mm: number): string => lengthLabel(mm, context.units);
+  const opening = openingOf(slot, cutter.offset);
+  const words = wordsOf(group, top, context);
+  const widest = Math.max(...words.map((text) => font.width(text, 2.5)));
+  const halfWidth = Math.max(group.spacing / 2 + pins.diameter / 2 + beside, widest / 2 + 4);
+  const crest = -(slot.depth + slot.radius);
+  const half = Math.max(edgeHalfWidth(slot), -opening.start.x);
+  const edgeTo = (side: 1 | -1): Item => shape('reference', line(point(side * (half + cutter.offset + 1), 0), point(side * halfWidth, 0)), 'template-board-edge');
+  return {
+    name: `slot-template-${group.number}`, title: `${context.name}: one-slot template ${group.number}`, whole: true, spine: false,
+    datum: point(-halfWidth, 0), keepClear: [], lands: [],
+    items: [
+      shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, opening), 'template-edge'),
+      ...wasteTicks(opening, { side: 'right', spacing: 6 }),
+      ...(cutter.offset > 0 ? [shape('reference', transformPath(place, slotEdge(slot, 0)), `finished-slot-${slot.number}`)] : []),
+      shape('reference', circle(point(0, -slot.depth), slot.item / 2), `template-item-${slot.number}`),
+      ...holeCross(point(0, -slot.depth), Math.min(slot.item, slot.radius)),
+      shape('centre', line(point(0, stickWidth + 3), point(0, -slot.depth + slot.item / 2 + 1))),
+      shape('centre', line(point(0, crest - 3), point(0, crest - 9))),
+      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter), ...dimensionsOf(slot, halfWidth, say, font),
+      ...words.map((text, i) => letter(point(0, crest - behind + 8 + (i === 0 ? 0 : 1.5 + 4.4 * i)), text, { height: i === 0 ? 3.5 : 2.5, anchor: 'middle' })),
+      ...leader({ at: point(halfWidth, 0), elbow: point(halfWidth + 18, 10), label: 'edge of the board', side: 'right', end: 'none' }),
+      ...leader({ at: point(group.spacing / 2 + pins.diameter / 2, stickWidth / 2), elbow: point(halfWidth + 18, stickWidth / 2 + 8), label: 'pin, on the stick', side: 'right' }),
+    ],
+  };
+};
