@@ -115,8 +115,10 @@ const frontWords = ({ s, font }: Page): Item[] => {
   const { block, angle, work } = s;
   const width = block.width / 2 + offsetOf(work) - 3;
   const waste = planeOverBottom(block, angle, block.length / 2);
+  const whole = 'FRONT – acute end';
+  const names = font.width(whole, 2.5) <= width ? [[whole]] : [['FRONT'], ['acute end']];
   return [
-    ...lettersIn(point(1.5, 2), { width, height: block.shortEnd - 3 }, [['FRONT – acute end', 'FRONT'], ['acute end']], { font }),
+    ...lettersIn(point(1.5, 2), { width, height: block.shortEnd - 3 }, names, { font }),
     ...lettersIn(point(1.5, block.height - waste + 2), { width, height: waste - 3 }, [['waste']], { font }),
   ];
 };
