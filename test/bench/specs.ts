@@ -29,11 +29,8 @@ export const longTop = top('Long top', 2400, 12, `    holes:
 /** A top of many slots, 180 mm to a slot: what it takes must not grow faster than its slots. */
 export const manySlots = (slots: number): string => top(`${slots} slots`, slots * 180 + 200, slots);
 
-/** So many saddles, each of its own angle: their strips and set-up pages make a set of about three sheets a saddle. */
-export const manySaddles = (saddles: number): string => `title: ${saddles} saddles
-units: inch
-paper: letter
-rounds: { post: 1-3/8, brace: 1-1/8 }
-jigs:
-${Array.from({ length: saddles }, (_, i) => `  - { kind: saddle-cope, name: saddle ${i + 1}, branch: brace, main: post, angle: ${45 + (i % 45)} }`).join('\n')}
-`;
+/** So many long tops in one piece, each of about sixty sheets. */
+export const manyTops = (tops: number): string => {
+  const [head, jig] = top(`${tops} tops`, 5700, 30).split('jigs:\n') as [string, string];
+  return `${head}jigs:\n${Array.from({ length: tops }, (_, i) => jig.replace('name: top', `name: top ${i + 1}`)).join('')}`;
+};

@@ -21,6 +21,7 @@ const moduleOfLines = (bundle: string): readonly string[] => {
 };
 
 const bucketOf = (module: string): string => {
+  if (module === 'bundle') return 'the bundle itself';
   const parts = module.split('/');
   return parts[0] === 'src' ? `roundwright: ${parts[1]!.replace(/\.ts$/, '')}` : parts.slice(1, parts[1]?.startsWith('@') ? 3 : 2).join('/');
 };
