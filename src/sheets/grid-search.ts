@@ -66,22 +66,29 @@ const settle = (search: GridSearch, improve: Improve, side: Side, start: readonl
 
 const phases = 4;
 
+/** Whether one sheet holds the drawing in a direction: then there are no seams to seek there, and one start does. */
+const isSingle = (search: GridSearch, side: Side): boolean => search.map.extent[side] <= search.reach[side].window;
+
+/** Seams across from which the search of one direction starts. */
+const startsFor = (search: GridSearch, side: Side): (readonly number[])[] => {
+  const across = other(side);
+  const { count, step } = cellsOf(search, across);
+  const given = search.fixed[across];
+  if (given !== undefined) return [given];
+  if (isSingle(search, across)) return [[0, count]];
+  if (isSingle(search, side)) return [];
+  return Array.from({ length: phases }, (_, p) => evenBorders(count, step, Math.round((p * step) / phases)));
+};
+
 /**
  * Seams both ways of least cost: starts from the phases of the even grid in x and in y, and from each lets the seams of
  * one direction and the other find their best in turn. Exact along either axis, not over both at once.
  */
 export const searchGrid = (search: GridSearch): GridFound => {
-  const starts: GridFound[] = [];
-  const improve = improver(search);
   const { x, y } = search.fixed;
   if (x !== undefined && y !== undefined) return { x, y, cost: costOf(search.costs.x, x) + costOf(search.costs.y, y) };
-  for (const side of ['x', 'y'] as const) {
-    const across = other(side);
-    const { count, step } = cellsOf(search, across);
-    const given = search.fixed[across];
-    if (search.fixed[side] !== undefined) continue;
-    if (given !== undefined) starts.push(settle(search, improve, side, given));
-    else for (let p = 0; p < phases; p++) starts.push(settle(search, improve, side, evenBorders(count, step, Math.round((p * step) / phases))));
-  }
-  return starts.reduce((a, b) => (b.cost < a.cost ? b : a));
+  const improve = improver(search);
+  const found = (['x', 'y'] as const).filter((side) => search.fixed[side] === undefined)
+    .flatMap((side) => startsFor(search, side).map((start) => settle(search, improve, side, start)));
+  return found.reduce((a, b) => (b.cost < a.cost ? b : a));
 };

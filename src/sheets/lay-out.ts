@@ -1,4 +1,5 @@
 import type { Font } from '../drawing/font.js';
+import { itemsBounds } from '../drawing/item-bounds.js';
 import { UserError } from '../errors/user-error.js';
 import { choosePlan, framesOf } from './choose-plan.js';
 import { bodyPages, bookmarksOf, openingPages, type Body } from './contents.js';
@@ -47,7 +48,8 @@ const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font
   const large: LargePattern[] = [];
   for (const { jig, drawing, items } of all) {
     if (items.length === 0) continue;
-    if (frames.some((frame) => fitsFrame({ jig, drawing, items }, frame, request, font))) small.push({ jig, drawing, items });
+    const pattern = { jig, drawing, items, bounds: itemsBounds(items, font) };
+    if (frames.some((frame) => fitsFrame(pattern, frame, request, font))) small.push(pattern);
     else large.push({ jig, drawing: { ...drawing, items } });
   }
   return { small, large };

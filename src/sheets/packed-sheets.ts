@@ -2,9 +2,9 @@ import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { itemsBounds } from '../drawing/item-bounds.js';
 import { moveItems, placeItems } from '../drawing/items.js';
-import { boxHeight, boxWidth } from '../geometry/box.js';
+import { boxHeight, boxWidth, type Box } from '../geometry/box.js';
 import { after, rotation, scaling } from '../geometry/transform.js';
-import { pageCorrection, type LayoutRequest } from './layout-request.js';
+import { isCorrected, pageCorrection, type LayoutRequest } from './layout-request.js';
 import { fits, pack, type Piece, type Placed } from './pack.js';
 import { areaInset, type PageFrame } from './page-frame.js';
 import type { Sheet } from './sheet.js';
@@ -15,8 +15,9 @@ import type { SheetContext } from './tile-sheet.js';
 export interface SmallPattern {
   readonly jig: JigDrawing;
   readonly drawing: Drawing;
-  /** Its items, the spine among them. */
+  /** Its items, the spine among them, and their box. */
   readonly items: readonly Item[];
+  readonly bounds: Box;
 }
 
 /** Patterns keep this far apart, so that scissors pass between; mm. */
@@ -39,6 +40,8 @@ const asPrinted = (pattern: SmallPattern, frame: PageFrame, request: LayoutReque
 
 /** Size to pack by: the larger of both turns, since x and y may be corrected apart. */
 const pieceOf = (pattern: SmallPattern, frame: PageFrame, request: LayoutRequest, font: Font): Piece => {
+  const { bounds } = pattern;
+  if (!isCorrected(request.correction)) return { width: boxWidth(bounds) + packingGap, height: boxHeight(bounds) + packingGap };
   const upright = asPrinted(pattern, frame, request, false)(font);
   const lying = asPrinted(pattern, frame, request, true)(font);
   return {
@@ -51,9 +54,14 @@ const roomOf = ({ area }: PageFrame): Piece => ({
   width: boxWidth(area) - 2 * areaInset + packingGap, height: boxHeight(area) - 2 * areaInset + packingGap,
 });
 
+/** No correction makes a drawing smaller than this. */
+const mostShrunk = 0.9;
+
 /** Whether one sheet of a frame holds a pattern whole, turned if need be. */
-export const fitsFrame = (pattern: SmallPattern, frame: PageFrame, request: LayoutRequest, font: Font): boolean =>
-  fits(pieceOf(pattern, frame, request, font), roomOf(frame));
+export const fitsFrame = (pattern: SmallPattern, frame: PageFrame, request: LayoutRequest, font: Font): boolean => {
+  const least = { width: boxWidth(pattern.bounds) * mostShrunk, height: boxHeight(pattern.bounds) * mostShrunk };
+  return fits(least, roomOf(frame)) && fits(pieceOf(pattern, frame, request, font), roomOf(frame));
+};
 
 const packFrame = (patterns: readonly SmallPattern[], frame: PageFrame, request: LayoutRequest, font: Font): PackedSheet[] => {
   const placed = pack(patterns.map((p) => pieceOf(p, frame, request, font)), roomOf(frame));

@@ -143,6 +143,9 @@ const searched = (ground: Ground, map: InkMap, lean: boolean): Grid => {
   return { x: { ...base.x, seams: seams('x', found.x) }, y: { ...base.y, seams: seams('y', found.y) } };
 };
 
+const isSingle = ({ index, reach }: Ground, side: 'x' | 'y'): boolean =>
+  (side === 'x' ? index.bounds.x1 - index.bounds.x0 : index.bounds.y1 - index.bounds.y0) <= reach[side].window;
+
 /** Seams a full step apart from the top left of the drawing's box. */
 const plainGrid = (ground: Ground): Grid => {
   const base = extents(ground);
@@ -184,8 +187,11 @@ export const planTiles = (request: TilingRequest, font: Font): TilePlan => {
   const plainSheets = inkedTiles(cut, plain, font).length;
   const plan = (grid: Grid): TilePlan => planOf(ground, grid, isGridLegal(grid) ? neededTiles(cut, grid, font) : [], { cut, map, plainSheets });
   const given = (request.given?.along.length ?? 0) + (request.given?.across.length ?? 0) > 0;
-  const grids = [searched(ground, map, false), searched(ground, map, true), ...(given ? [] : [plain])];
-  return bestPlan(grids.map(plan), plainSheets);
+  const isRow = isSingle(ground, 'x') || isSingle(ground, 'y');
+  const found = [false, ...(isRow ? [] : [true])].map((lean) => plan(searched(ground, map, lean)));
+  const best = bestPlan(found, plainSheets);
+  const isEnough = given || (best.tiles.length <= plainSheets && best.groups === 1);
+  return isEnough ? best : bestPlan([best, plan(plain)], plainSheets);
 };
 
 /** Whether all cores of a plan fit their sheets; only given seams can fail this. */

@@ -1,6 +1,6 @@
 import type { Zone } from '../drawing/drawing.js';
 import { leastCore, longestCores, type Reach, type Span } from './axis.js';
-import { inkIn, type InkMap } from './ink-map.js';
+import type { InkMap } from './ink-map.js';
 
 /** What seams in one direction should keep out of and seek: intervals of that coordinate, mm. */
 export interface SeamWishes {
@@ -71,18 +71,23 @@ export interface SeamsFound {
 const seenCells = ({ map, reach, lean }: AxisSearch, side: 'x' | 'y'): number =>
   (lean ? Math.floor(reach.overlap / 2 / map.cell[side] + 1e-9) : 0);
 
+/** Inked cells before each border along x, between rows c and d; or along y, between columns c and d. */
+const runningInk = ({ map, along }: AxisSearch, c: number, d: number, count: number): Int32Array => {
+  const { sums } = map;
+  const wide = map.columns + 1;
+  const ink = new Int32Array(count + 1);
+  if (d <= c) return ink;
+  const [step, low, high] = along === 'x' ? [1, c * wide, d * wide] : [wide, c, d];
+  for (let k = 1; k <= count; k++) ink[k] = sums[high + k * step]! - sums[low + k * step]!;
+  return ink;
+};
+
 /** For each band across, less what its neighbours see, the inked cells before each cell border along. */
 const bandSums = (search: AxisSearch, count: number): Int32Array[] => {
-  const { map, along, across } = search;
+  const { along, across } = search;
   const seen = seenCells(search, along === 'x' ? 'y' : 'x');
-  return across.slice(1).map((to, j) => {
-    const c = j === 0 ? 0 : across[j]! + seen;
-    const d = j === across.length - 2 ? to : to - seen;
-    const sums = new Int32Array(count + 1);
-    if (d <= c) return sums;
-    for (let k = 1; k <= count; k++) sums[k] = along === 'x' ? inkIn(map, 0, k, c, d) : inkIn(map, c, d, 0, k);
-    return sums;
-  });
+  return across.slice(1).map((to, j) =>
+    runningInk(search, j === 0 ? 0 : across[j]! + seen, j === across.length - 2 ? to : to - seen, count));
 };
 
 /** Core lengths in cells: the last seam may stand no earlier than `lastFrom`. */
