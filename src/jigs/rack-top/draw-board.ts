@@ -22,8 +22,8 @@ const edges = ({ board, slots, cutter }: RackTop): Item[] => [
   ...(cutter.offset === 0 ? [] : boardPieces(board, slots, cutter.offset).map(({ part, path }) => shape('saw', path, `template-${part}`))),
 ];
 
-const joints = ({ board, splits }: RackTop): Item[] =>
-  splits.map((x, i) => shape('saw', line(point(x, -3), point(x, board.width + 3)), `joint-${i + 1}`));
+const joints = ({ board, splits }: RackTop, part = 'joint'): Item[] =>
+  splits.map((x, i) => shape('saw', line(point(x, -3), point(x, board.width + 3)), `${part}-${i + 1}`));
 
 /** Where seams should keep out, and the lands that they should seek. */
 const zonesOf = ({ board, slots, holes, recesses }: RackTop): { readonly keepClear: Zone[]; readonly lands: Zone[] } => {
@@ -76,6 +76,7 @@ export const drawUnderside = (top: RackTop, context: Context, font: Font): Drawi
       ...(h.lean === 0 ? [] : [shape('hidden', openingPath(h, h.top), `underside-hole-${h.number}-top`)]),
     ]),
     ...top.recesses.map((r) => shape(r.face === 'under' ? 'cut' : 'hidden', r.outline, `underside-recess-${r.number}`)),
+    ...joints(top, 'underside-joint'),
     ...top.recesses.flatMap((r) => (r.face === 'under' && r.template !== undefined ? [shape('saw', r.template, `underside-template-recess-${r.number}`)] : [])),
   ];
   const flipped = asSeen.map((item) => (item.kind === 'shape' ? { ...item, path: transformPath(map, item.path) } : item));

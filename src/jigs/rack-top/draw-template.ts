@@ -53,7 +53,7 @@ const dimensionsOf = (slot: Slot, halfWidth: number, say: (mm: number) => string
   const seatAt = (angle: number): Point => { const p = polar(angle, radius); return point(p.x, p.y - depth); };
   const out = halfWidth + 6;
   return [
-    ...dimension({ from: point(0, 0), to: point(0, -depth), offset: -out, along: -Math.PI / 2, label: say(depth), gap: 2 }, font),
+    ...dimension({ from: point(0, 0), to: point(0, -depth), offset: out, along: -Math.PI / 2, label: say(depth), gap: 2 }, font),
     ...leader({ at: throat, elbow: point(out + 12, throat.y + 4), label: ['throat, in the wood', say(2 * radius)], side: 'right' }),
     ...leader({ at: seatAt(-Math.PI / 4), elbow: point(out + 12, -depth - radius - 12), label: ['seat', `R ${say(radius)}`], side: 'right' }),
   ];

@@ -2,7 +2,7 @@ import type { Item, Zone } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import { itemsBounds } from '../../drawing/item-bounds.js';
 import { letter } from '../../drawing/items.js';
-import { boxesMeet, growBox, type Box } from '../../geometry/box.js';
+import { boxContains, boxesMeet, growBox, type Box } from '../../geometry/box.js';
 import { explicitSegments } from '../../geometry/explicit-segments.js';
 import { segmentLength } from '../../geometry/length.js';
 import type { Path } from '../../geometry/path.js';
@@ -22,8 +22,8 @@ export interface Place {
 
 /** A field of lines in which labels find room. */
 export interface LabelField {
-  /** The label at the first of the places where it touches no line and no other label, with the box it takes; undefined where there is none. */
-  readonly put: (label: Label, places: Iterable<Place>) => { readonly items: readonly Item[]; readonly zone: Zone } | undefined;
+  /** The label at the first of the places where it touches no line and no other label, and lies `within` a box; undefined where there is none. */
+  readonly put: (label: Label, places: Iterable<Place>, within?: Box) => { readonly items: readonly Item[]; readonly zone: Zone } | undefined;
 }
 
 /** Bare paper kept round a label, mm. */
@@ -74,11 +74,11 @@ export const labelField = (lines: readonly Path[], font: Font): LabelField => {
     !(ink.get(key) ?? []).some((p) => p.x > box.x0 && p.x < box.x1 && p.y > box.y0 && p.y < box.y1)
     && !(taken.get(key) ?? []).some((other) => boxesMeet(other, box)));
   return {
-    put: (label, places) => {
+    put: (label, places, within) => {
       for (const place of places) {
         const items = setLabel(label, place);
         const box = growBox(itemsBounds(items, font), clear);
-        if (!isFree(box)) continue;
+        if ((within !== undefined && !boxContains(within, box)) || !isFree(box)) continue;
         for (const key of cellsOf(box)) keep(taken, key, box);
         return { items, zone: { box, why: 'lettering' } };
       }

@@ -100,31 +100,37 @@ const splitWish = ({ top: { board }, units }: LetteringSource, station: number, 
   places: () => ringsAbout(point(station + 18, board.width / 2 - 10), 100),
 });
 
-const titleLines = ({ top, name, units, face }: LetteringSource): Label['lines'] => {
-  const { board, cutter } = top;
-  const small = (text: string) => ({ text, height: 2.5 });
-  const size = [board.length, board.width, board.thickness].map((mm) => lengthLabel(mm, units)).join(' × ');
+const small = (text: string) => ({ text, height: 2.5 });
+
+const titleLabel = ({ top: { board }, name, units, face }: LetteringSource): Label => ({ lines: [
+  { text: name, height: 5 },
+  { text: face === 'top' ? 'WHOLE TOP, seen from above' : 'UNDERSIDE, seen from below', height: 3.5 },
+  ...(face === 'under' ? [small('Rolled over its front edge: the left end stays left.'), small('Lay it on the underside only.')] : []),
+  small([board.length, board.width, board.thickness].map((mm) => lengthLabel(mm, units)).join(' × ')),
+] });
+
+/** What the slots are, one label for each kind, and the diameters assumed. */
+const noteLabels = ({ top, units, face }: LetteringSource): Label[] => {
+  const { cutter } = top;
+  const assumed = assumedDiameters(top, units).slice(0, 8);
   return [
-    { text: name, height: 5 },
-    { text: face === 'top' ? 'WHOLE TOP, seen from above' : 'UNDERSIDE, seen from below', height: 3.5 },
-    ...(face === 'under' ? [small('Rolled over its front edge: the left end stays left.'), small('Lay it on the underside only.')] : []),
-    small(size),
-    ...slotGroups(top.slots).slice(0, 6).map((group) => small(
-      `${slotsNamed(group)}: wood ${lengthLabel(2 * group[0]!.radius, units)} wide, ${lengthLabel(group[0]!.depth, units)} to the seat’s axis, ${linerWords(group[0]!)}`,
-    )),
-    ...assumedDiameters(top, units).slice(0, 6).map(small),
-    ...(cutter.offset > 0 ? [small(`Dash-two-dots: template edge, ${millimetres(cutter.offset)} off for bushing ${millimetres(cutter.bushing ?? 0)} and cutter ${millimetres(cutter.diameter)}`)] : []),
+    ...slotGroups(top.slots).slice(0, 8).map((group): Label => ({ lines: [
+      `${slotsNamed(group)}: ${lengthLabel(2 * group[0]!.radius, units)} wide in the wood`, `${lengthLabel(group[0]!.depth, units)} to the seat’s axis`, linerWords(group[0]!),
+    ].map(small) })),
+    ...(assumed.length === 0 ? [] : [{ lines: ['as measured:', ...assumed].map(small) }]),
+    ...(cutter.offset > 0 && face === 'top' ? [{ lines: [
+      `dash-two-dots: template’s edge, ${millimetres(cutter.offset)} off`, `for bushing ${millimetres(cutter.bushing ?? 0)}, cutter ${millimetres(cutter.diameter)}`,
+    ].map(small) }] : []),
   ];
 };
 
-/** The title: whole in the first free place from the left, else in pieces line by line. */
+/** The title and the notes, each in the first free place from the left. */
 const titleWishes = (source: LetteringSource): Wish[] => {
   const { board } = source.top;
-  const lines = titleLines(source);
   const sweep = function* (): Iterable<Place> {
     for (let x = 20; x < board.length; x += 6) for (let y = 8; y < board.width; y += 6) yield { at: point(x, y) };
   };
-  return [{ label: { lines }, places: sweep }];
+  return [titleLabel(source), ...noteLabels(source)].map((label) => ({ label, places: sweep }));
 };
 
 const edgeWishes = ({ top: { board }, face }: LetteringSource): Wish[] => {
@@ -143,8 +149,9 @@ const edgeWishes = ({ top: { board }, face }: LetteringSource): Wish[] => {
 };
 
 /** Below the board, in rows, for what finds no room on it. */
-function* below({ top: { board } }: LetteringSource): Iterable<Place> {
-  for (let y = board.width + 8; ; y += 6) for (let x = 20; x < board.length; x += 10) yield { at: point(x, y) };
+function* below({ top: { board }, font }: LetteringSource, { lines }: Label): Iterable<Place> {
+  const half = Math.max(...lines.map(({ text, height }) => font.width(text, height))) / 2;
+  for (let y = board.width + 8; ; y += 6) for (let x = half + 2; x < Math.max(board.length - half, half + 3); x += 10) yield { at: point(x, y) };
 }
 
 /** All lettering of a board's face, clear of the lines given and of the spine; what finds no room on the board stands below it. */
@@ -157,6 +164,7 @@ export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Le
     ...top.recesses.map((recess) => recessWish(source, recess)), ...top.splits.map((station, i) => splitWish(source, station, i + 1)),
     ...edgeWishes(source), ...titleWishes(source),
   ];
-  const found = wishes.map(({ label, places }) => field.put(label, places()) ?? field.put(label, below(source))!);
+  const inside = { x0: 0, y0: 0, x1: top.board.length, y1: top.board.width };
+  const found = wishes.map(({ label, places }) => field.put(label, places(), inside) ?? field.put(label, below(source, label))!);
   return { items: found.flatMap((f) => f.items), zones: found.map((f) => f.zone) };
 };
