@@ -31,6 +31,7 @@ export interface Lettering {
   readonly clip?: Box;
 }
 
+/** What a drawing is made of. */
 export type Item = Shape | Lettering;
 
 /** A place that seams between sheets should keep out of, or (a land) one that they should seek. */

@@ -4,6 +4,7 @@ import type { Shape } from './drawing.js';
 import type { LineType } from './line-types.js';
 import { shape } from './items.js';
 
+/** How a hole's centre is marked. */
 export interface CrossOptions {
   /** From the centre to the end of an arm, mm. */
   readonly reach: number;

@@ -11,6 +11,7 @@ export const shape = (line: LineType, path: Path, part?: string): Shape =>
 /** A path filled black: arrowheads, blocks of a rule. */
 export const filled = (line: LineType, path: Path, part?: string): Shape => ({ ...shape(line, path, part), filled: true });
 
+/** What of a line of lettering may differ from the plain one. */
 export type LetteringOptions = Partial<Pick<Lettering, 'height' | 'anchor' | 'turn' | 'part'>>;
 
 /** A line of lettering on the base line at `at`; 2.5 mm capitals, set from its start, level, unless said otherwise. */

@@ -6,6 +6,7 @@ import { letter, shape } from './items.js';
 import type { Block } from './text-block.js';
 import { wrapText } from './wrap-text.js';
 
+/** A table's place, columns and rows. */
 export interface TableOptions {
   /** Top left corner. */
   readonly at: Point;

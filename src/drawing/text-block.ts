@@ -10,6 +10,7 @@ export interface Block {
   readonly height: number;
 }
 
+/** A block's place, width and paragraphs. */
 export interface TextBlockOptions {
   /** Top left corner: the capitals of the first line touch it. */
   readonly at: Point;

@@ -6,6 +6,7 @@ import { line } from '../geometry/shapes.js';
 import type { Shape } from './drawing.js';
 import { shape } from './items.js';
 
+/** On which side the waste lies, and how the ticks stand. */
 export interface WasteTickOptions {
   /** Of the way that the path goes, as seen on the page. */
   readonly side: 'left' | 'right';

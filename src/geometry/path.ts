@@ -28,6 +28,7 @@ export interface Cubic {
   readonly to: Point;
 }
 
+/** One piece of a path; it starts where the piece before it ends. */
 export type Segment = Line | Arc | Cubic;
 
 /** One unbroken pen stroke in mm. A closed path ends where it starts, with a straight run if its segments do not. */

@@ -7,17 +7,22 @@ export interface Point {
 /** The point (x, y), mm. */
 export const point = (x: number, y: number): Point => ({ x, y });
 
+/** Sum of two vectors. */
 export const add = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y });
 
+/** The first less the second. */
 export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
 
+/** A vector times a number. */
 export const scale = (a: Point, k: number): Point => ({ x: a.x * k, y: a.y * k });
 
+/** Dot product. */
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 
 /** z component of a × b; positive when b lies clockwise of a as seen on the page (y down). */
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 
+/** Distance of two points. */
 export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 /** The point a fraction `t` of the way from `a` to `b`. */

@@ -11,6 +11,7 @@ export interface Transform {
   readonly f: number;
 }
 
+/** Moves by (x, y). */
 export const translation = (x: number, y: number): Transform => ({ a: 1, b: 0, c: 0, d: 1, e: x, f: y });
 
 /** Scale about the origin; apart in x and y for a printer's correction. */
@@ -35,6 +36,7 @@ export const after = (first: Transform, second: Transform): Transform => ({
   f: second.b * first.e + second.d * first.f + second.f,
 });
 
+/** A point under an affine map; exact to rounding. */
 export const transformPoint = (t: Transform, p: Point): Point => ({
   x: t.a * p.x + t.c * p.y + t.e,
   y: t.b * p.x + t.d * p.y + t.f,

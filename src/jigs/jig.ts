@@ -9,6 +9,7 @@ import type { Units } from '../units/units.js';
 
 /** A value that `check --json` prints: mm or degrees; a record goes by round or by end. */
 export type Value = number | readonly number[] | { readonly [key: string]: Value };
+/** Solved numbers by name, as `check --json` prints them. */
 export type Values = Readonly<Record<string, Value>>;
 
 /** What a jig may look at besides its own fields. */

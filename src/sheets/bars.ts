@@ -15,6 +15,7 @@ export const barLength = (room: number, factor: number, units: Units): number =>
   return Math.max(leastBar(units), Math.floor(((room - barOverhang) * factor) / step + 1e-9) * step);
 };
 
+/** Nominal lengths of the two bars, mm. */
 export interface BarLengths {
   readonly x: number;
   readonly y: number;

@@ -10,6 +10,7 @@ interface NamedMark {
   readonly at: Point;
 }
 
+/** A distance between two marks far apart, mm. */
 export interface ClosingDistance {
   readonly from: string;
   readonly to: string;

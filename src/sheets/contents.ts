@@ -12,6 +12,7 @@ export interface Body {
   readonly setUps: readonly SetUpPage[];
 }
 
+/** The pages after the first sheets, in order. */
 export const bodyPages = (body: Body): Planned[] => [...body.packed, ...body.tiles.flatMap((t) => t.pages), ...body.setUps];
 
 /** First and last of a run of pages. */

@@ -6,6 +6,7 @@ import { pageCorrection, type LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
 import { stripText, type StripWords } from './strip-text.js';
 
+/** What a strip says. */
 export interface FurnitureWords {
   readonly code: string;
   readonly neighbours?: Neighbours;

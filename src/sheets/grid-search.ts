@@ -2,6 +2,7 @@ import type { Reach } from './axis.js';
 import type { InkMap } from './ink-map.js';
 import { searchAxis, type SeamsFound } from './seam-search.js';
 
+/** What the search of a grid needs to know. */
 export interface GridSearch {
   readonly map: InkMap;
   readonly reach: { readonly x: Reach; readonly y: Reach };
@@ -11,6 +12,7 @@ export interface GridSearch {
   readonly fixed: { readonly x?: readonly number[]; readonly y?: readonly number[] };
 }
 
+/** Seams both ways as cell borders, ends among them, and their cost. */
 export interface GridFound {
   readonly x: readonly number[];
   readonly y: readonly number[];

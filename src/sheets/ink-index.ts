@@ -10,6 +10,7 @@ export interface InkSegment extends PlacedSegment {
   readonly box: Box;
 }
 
+/** A stroked path with the box of each segment. */
 export interface StrokeInk {
   readonly kind: 'stroke';
   readonly item: Shape;
@@ -24,6 +25,7 @@ export interface BlockInk {
   readonly box: Box;
 }
 
+/** What leaves ink on paper. */
 export type Ink = StrokeInk | BlockInk;
 
 /** A drawing taken to pieces so that a sheet finds its own without looking at the rest. */

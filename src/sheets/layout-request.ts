@@ -33,4 +33,5 @@ export interface LayoutRequest {
 export const pageCorrection = (correction: Correction, landscape: boolean): Correction =>
   landscape ? { x: correction.y, y: correction.x } : correction;
 
+/** Whether a correction changes anything. */
 export const isCorrected = (correction: Correction): boolean => correction.x !== 1 || correction.y !== 1;

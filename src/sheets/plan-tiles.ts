@@ -15,6 +15,8 @@ import { cutter, type Cutter } from './tile-ink.js';
 import { groupCount, neededTiles } from './needed-tiles.js';
 import { inkedTiles, type Grid, type GridTile } from './tile-grid.js';
 
+// Long because every step of a plan, from given seams to the choice of the best, reads one ground.
+
 /** How a drawing is cut into sheets of one frame. Everything is in mm as printed: drawing × `toPage`. */
 export interface TilePlan {
   readonly drawing: Drawing;
@@ -41,6 +43,7 @@ export interface GivenSeams {
   readonly across: readonly number[];
 }
 
+/** A drawing to be cut, and the frame that it is cut for. */
 export interface TilingRequest {
   readonly drawing: Drawing;
   readonly frame: PageFrame;

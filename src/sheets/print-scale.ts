@@ -16,6 +16,7 @@ export interface MeasuredPrint {
   readonly diagonals?: readonly [number, number];
 }
 
+/** What a measured print says of its printer. */
 export interface PrintScale {
   /** Measured ÷ nominal, of the upright paper. */
   readonly correction: Correction;

@@ -49,6 +49,7 @@ export const seamCosts = (wishes: SeamWishes, origin: number, cell: number, coun
   return costs;
 };
 
+/** What the search along one axis needs to know. */
 export interface AxisSearch {
   readonly map: InkMap;
   /** The direction cut by the seams that are sought. */

@@ -46,6 +46,7 @@ export const plainPage = (setting: Setting, frame: PageFrame, of: { title: strin
   },
 });
 
+/** A page of a set-up. */
 export interface SetUpPage extends Planned {
   readonly jig: JigDrawing;
 }
@@ -56,6 +57,7 @@ export const setUpPages = (setting: Setting, frame: PageFrame): SetUpPage[] => s
     ...plainPage(setting, frame, { title: `${jig.title}: ${setUp.operation}${i === 0 ? '' : ', continued'}`, items, jig }), jig,
   }))));
 
+/** A page of small patterns. */
 export interface PackedPage extends Planned {
   readonly packed: PackedSheet;
 }

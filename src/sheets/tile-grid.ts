@@ -16,6 +16,7 @@ export interface GridTile {
   readonly ink: TileInk;
 }
 
+/** Seams both ways. */
 export interface Grid {
   readonly x: Axis;
   readonly y: Axis;

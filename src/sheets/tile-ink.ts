@@ -57,6 +57,7 @@ export interface Cutter {
   readonly phases: Map<number, Float64Array>;
 }
 
+/** A cutter for the ink of one drawing. */
 export const cutter = (index: InkIndex): Cutter => ({ index, phases: new Map() });
 
 const phaseAt = (cut: Cutter, ink: number, stroke: StrokeInk, segment: number): number => {

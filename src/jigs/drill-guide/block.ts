@@ -24,7 +24,9 @@ export interface Block {
 
 /** Common practice: bore of 38 mm and three drill diameters at least; wood beside it and beside the groove; mm. */
 export const leastBore = (drill: number): number => Math.max(38, 3 * drill);
+/** Least wood beside the bore, mm. Common practice. */
 export const leastWall = 6;
+/** Least height that the sole leaves at the block's short end, mm. Common practice. */
 export const leastShortEnd = 6;
 const usualWall = 10;
 const usualShortEnd = 12;

@@ -13,6 +13,7 @@ import { offsetOf } from './work.js';
 
 /** The block's upright faces, in the order in which they follow to the right on paper read from outside. `front` is the acute end. */
 export const faces = ['left', 'front', 'right', 'back'] as const;
+/** One of the upright faces. */
 export type Face = (typeof faces)[number];
 
 /** Width of a face, mm. */

@@ -5,6 +5,7 @@ import type { DrillGuideSolution } from './solve.js';
 import type { Page } from './words.js';
 import { offsetOf } from './work.js';
 
+/** What stands under every set-up. */
 export const manual = 'The machine’s manual and local rules come first. For anything people hang from, climb or sleep under, ask a qualified person.';
 
 /** One angle in the three ways in which shops read it, with rise over run. */

@@ -10,6 +10,7 @@ export const routerCautions: readonly string[] = [
   manual,
 ];
 
+/** Cautions at the drill press. */
 export const drillCautions: readonly string[] = [
   'Clamp the board, or stop it on the left of the column; a ledge on the downhill side of a tilted table.',
   'No gloves, no loose sleeves or hair; key out of the chuck.',
@@ -18,6 +19,7 @@ export const drillCautions: readonly string[] = [
   manual,
 ];
 
+/** Cautions where halves are joined. */
 export const joinCautions: readonly string[] = [
   'Groove with the board flat on the bench and the router’s base on a wide support; feed against the rotation.',
   'Clamp lightly across the joint and flat over it; too much pressure starves it.',
@@ -27,5 +29,7 @@ export const joinCautions: readonly string[] = [
 
 /** For the strip of the pattern sheets. */
 export const shortRouterCaution = 'Template routing: starting pin, feed against the rotation, hands 100 mm (4 in) away.';
+/** The drill press in one line, for a pattern sheet's strip. */
 export const shortDrillCaution = 'Canted holes: clamp the board, ledge downhill, backing under the exit.';
+/** Dust in one line, for a pattern sheet's strip. */
 export const shortDustCaution = 'Dust of MDF, oak, beech: extraction and a respirator.';

@@ -14,8 +14,10 @@ export const liners = {
   felt: { name: 'felt', thickness: 2, squeezed: (2 * 2) / 3 },
 } as const satisfies Record<string, Liner>;
 
+/** A liner by its name. */
 export type LinerName = keyof typeof liners;
 
+/** The liners that may be named. */
 export const linerNames = Object.keys(liners) as readonly LinerName[];
 
 /** A lining from its name, or from a thickness in mm that is taken not to give. */

@@ -12,6 +12,7 @@ export const findingOf = (context: Context, report: Report): Finding => ({
 /** Prints a length in both units, the spec's own first. */
 export type Say = (mm: number) => string;
 
+/** Says lengths in both units, the spec's own first. */
 export const sayIn = (context: Context): Say => (mm) => lengthLabel(mm, context.units);
 
 /** A figure against two limits: what is sound, and what is least. */

@@ -108,6 +108,9 @@ export const rackTopSchema = (f: FieldReader) => z.strictObject({
 
 /** The fields of a rack top as read: mm, radians, rounds looked up. */
 export type RackTopFields = z.infer<ReturnType<typeof rackTopSchema>>;
+/** A row of slots as asked for: mm, radians. */
 export type SlotFields = z.infer<ReturnType<typeof slot>>;
+/** A hole for a leg as asked for: mm, radians. */
 export type HoleFields = z.infer<ReturnType<typeof hole>>;
+/** A recess as asked for: mm, radians. */
 export type RecessFields = z.infer<ReturnType<typeof recess>>;

@@ -25,6 +25,7 @@ export interface LetteringSource {
   readonly face: Face;
 }
 
+/** Lettering that has found its place, and what seams should keep out of. */
 export interface Lettered {
   readonly items: readonly Item[];
   readonly zones: readonly Zone[];
@@ -124,14 +125,15 @@ const noteLabels = ({ top, units, face }: LetteringSource): Label[] => {
   ];
 };
 
-/** The title and the notes, each in the first free place from the left. */
-const titleWishes = (source: LetteringSource): Wish[] => {
-  const { board } = source.top;
-  const sweep = function* (): Iterable<Place> {
-    for (let x = 20; x < board.length; x += 6) for (let y = 8; y < board.width; y += 6) yield { at: point(x, y) };
-  };
-  return [titleLabel(source), ...noteLabels(source)].map((label) => ({ label, places: sweep }));
-};
+/** The title in two lines, for a board without room for more. */
+const shortTitle = ({ name, face }: LetteringSource): Label => ({ lines: [
+  { text: name, height: 3.5 }, small(face === 'top' ? 'WHOLE TOP, seen from above' : 'UNDERSIDE, seen from below'),
+] });
+
+/** All over the board, from the left. */
+function* sweep({ top: { board } }: LetteringSource): Iterable<Place> {
+  for (let x = 20; x < board.length; x += 6) for (let y = 8; y < board.width; y += 6) yield { at: point(x, y) };
+}
 
 const edgeWishes = ({ top: { board }, face }: LetteringSource): Wish[] => {
   const front = face === 'top' ? board.width - 5 : 5;
@@ -154,7 +156,9 @@ function* below({ top: { board }, font }: LetteringSource, { lines }: Label): It
   for (let y = board.width + 8; ; y += 6) for (let x = half + 2; x < Math.max(board.length - half, half + 3); x += 10) yield { at: point(x, y) };
 }
 
-/** All lettering of a board's face, clear of the lines given and of the spine; what finds no room on the board stands below it. */
+/** All lettering of a board's face, clear of the lines given and of the spine; what must be said and finds no room
+ * on the board stands below it. Notes that the set-up sheets say as well are left out there rather than cost a sheet more.
+ */
 export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Lettered => {
   const { top, font } = source;
   const spine = line(point(0, top.board.width / 2), point(top.board.length, top.board.width / 2));
@@ -162,9 +166,13 @@ export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Le
   const wishes = [
     ...top.holes.map((hole) => holeWish(source, hole)), ...top.slots.map((slot) => slotWish(source, slot)),
     ...top.recesses.map((recess) => recessWish(source, recess)), ...top.splits.map((station, i) => splitWish(source, station, i + 1)),
-    ...edgeWishes(source), ...titleWishes(source),
   ];
   const inside = { x0: 0, y0: 0, x1: top.board.length, y1: top.board.width };
-  const found = wishes.map(({ label, places }) => field.put(label, places(), inside) ?? field.put(label, below(source, label))!);
+  const put = ({ label, places }: Wish) => field.put(label, places(), inside) ?? field.put(label, below(source, label))!;
+  const anywhere = (label: Label) => field.put(label, sweep(source), inside);
+  const found = [
+    ...wishes.map(put), anywhere(titleLabel(source)) ?? put({ label: shortTitle(source), places: () => sweep(source) }),
+    ...[...edgeWishes(source).map(({ label, places }) => field.put(label, places(), inside)), ...noteLabels(source).map(anywhere)].filter((f) => f !== undefined),
+  ];
   return { items: found.flatMap((f) => f.items), zones: found.map((f) => f.zone) };
 };

@@ -10,6 +10,7 @@ export interface PinFields {
   readonly intoMain?: number | undefined;
 }
 
+/** The far end as asked for: mm, radians. */
 export interface FarEndFields {
   readonly main: Round;
   readonly angle: number;

@@ -3,9 +3,11 @@ import { firstCutHeight, type SaddleCopeSolution, type SaddleEnd } from './solve
 
 /** Paper left beyond the last line at a cut end, and the band above the datum line that holds its lettering, mm. */
 const beyond = 12;
+/** Depth of the band above the datum line that holds its lettering, mm. */
 export const band = 6;
 /** Room along the branch for the quarter lines' lettering. */
 const labelRoom = 62;
+/** Width of the glue tab, mm. */
 export const tabWidth = 10;
 
 /** Where things lie on the wrap strip: mm, origin at its top left, y down; x = 0 is φ = 0. */

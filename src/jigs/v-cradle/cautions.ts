@@ -8,6 +8,7 @@ export const sawCautions: readonly string[] = [
   manual,
 ];
 
+/** Cautions where a held round is drilled. */
 export const drillCautions: readonly string[] = [
   'Clamp or stop the block on the left of the column; clamp the round down in it. A ledge downhill of a tilted table.',
   'No gloves, no loose sleeves or hair; key out of the chuck.',
@@ -16,6 +17,7 @@ export const drillCautions: readonly string[] = [
   manual,
 ];
 
+/** Cautions where a carrier holds the stock at the saw. */
 export const carrierCautions: readonly string[] = [
   'Clamp the round in the carrier and the carrier to fence and table. Hands 150 mm (6 in) from the blade’s line.',
   'Cut the long blank first, to length last; support the toe, and never a short piece held by hand.',
@@ -30,4 +32,5 @@ export const shortCautions: readonly string[] = [
   'Clamp the round in the V before drilling or sawing.',
 ];
 
+/** The carrier in one line, for a pattern sheet's strip. */
 export const shortCarrierCaution = 'Steep cut: clamp round and carrier; hands 150 mm (6 in) from the blade.';

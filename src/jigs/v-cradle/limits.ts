@@ -14,9 +14,11 @@ export const leastFloor = 10;
 export const leastWall = 6;
 /** Floor and walls that a block gets where the spec does not size it. */
 export const usualFloor = 12;
+/** Wood beside the groove where the spec does not size the block, mm. */
 export const usualWall = 12;
 /** Length of V that a round needs: this, and four times its diameter. Common practice. */
 export const leastBearing = 150;
+/** Length of V that a round needs, in its diameters. */
 export const bearingDiameters = 4;
 /** Air under a round below which dust lifts it. */
 export const leastGap = 0.5;
@@ -24,6 +26,7 @@ export const leastGap = 0.5;
 export const handsFromBlade = 150;
 /** Carrier's end against the fence, left of the blade, below which it rocks. */
 export const leastSeat = 25;
+/** The same where the spec does not say, mm. */
 export const usualSeat = 50;
 /** Turn of a carrier below which its own end is so oblique that it is all edge, degrees. */
 export const leastTurn = 20;

@@ -16,6 +16,7 @@ export interface Words {
 /** What a round that has no name of its own is called by begins so. */
 const unnamed = 'Ø ';
 
+/** The kind's words in the units of a piece. */
 export const wordsFor = (units: Units): Words => ({
   round: ({ name, diameter }) => `${name.startsWith(unnamed) ? '' : `${name} `}Ø ${lengthLabel(diameter, units)}`,
   length: (mm) => lengthLabel(mm, units),
