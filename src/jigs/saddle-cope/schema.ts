@@ -49,7 +49,7 @@ export const schema = (f: FieldReader): z.ZodType<SaddleCopeFields> => z.strictO
     diameter: f.length({ about: 'Pin or loose tenon; 0 = none; absent = 2/5 of the branch, to a bit owned', max: 100 }).optional(),
     intoBranch: f.length({ about: 'Length in the branch; absent = 3 pin diameters, at least 30 mm', max: 400 }).optional(),
     intoMain: f.length({ about: 'Length in the main, along the pin; absent = 2/3 of the main', max: 400 }).optional(),
-  }).default({}),
+  }).meta({ description: 'Pin or loose tenon on the branch’s axis' }).default({}),
   centres: f.length({ about: 'Distance between the crossings of the axes at the two ends, along the branch', min: 20, max: 6000 }).optional(),
   farEnd: z.strictObject({
     main: f.round({ about: 'The round at the far end' }),
@@ -58,7 +58,7 @@ export const schema = (f: FieldReader): z.ZodType<SaddleCopeFields> => z.strictO
     twist: f.angle({
       about: 'Turn of the far throat against the near one, counter-clockwise seen from the far end', min: -Math.PI, max: Math.PI,
     }).default(0),
-  }).optional(),
+  }).meta({ description: 'The far end of the branch, hollowed too' }).optional(),
 }).superRefine((fields, ctx) => {
   if (fields.farEnd !== undefined && fields.centres === undefined) {
     ctx.addIssue({ code: 'custom', path: ['centres'], message: 'is missing: a branch with a far end needs the distance between the two crossings' });

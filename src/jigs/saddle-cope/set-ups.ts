@@ -21,9 +21,8 @@ const manual = 'The machine’s manual and local rules come first. For anything 
 
 const sawCautions = [
   'Clamp the stock in a V or a carrier; never hold a round free at a saw: it rolls.',
-  'Cut from the long blank; support the piece that falls; keep hands 150 mm (6 in) from the blade.',
-  'Let the blade stop before you reach in.',
-  'Wear eye protection; extraction and a respirator for dust of oak, beech and sheet material.',
+  'Cut from the long blank, support the toe, hands 150 mm (6 in) from the blade; let it stop before you reach in.',
+  'Eye protection; extraction and a respirator for dust of oak and beech.',
   manual,
 ];
 
@@ -34,18 +33,17 @@ const drillCautions = [
   manual,
 ];
 
+/** All three conventions that a shop has for one angle. */
 const angleRows = (end: SaddleEnd, units: Units): readonly NumberRow[] => [
-  { label: 'Angle between the axes', value: angleLabel(end.joint.angle) },
-  { label: 'Off square (a saw set from square reads this)', value: `${angleLabel(end.sawAngle)}: ${riseOverRun(end.sawAngle, units)}` },
-  { label: 'On a gauge that counts from the fence', value: angleLabel(end.joint.angle) },
+  { label: 'Angle between the axes, and on a gauge from the fence', value: angleLabel(end.joint.angle) },
+  { label: 'Off square: what a saw set from square reads', value: `${angleLabel(end.sawAngle)}: ${riseOverRun(end.sawAngle, units)}` },
 ];
 
 const endRows = (end: SaddleEnd, s: SaddleCopeSolution, units: Units): readonly NumberRow[] => {
   const label = (mm: number): string => lengthLabel(mm, units);
   return [
-    { label: 'Main, measured', value: `${end.main.name}, Ø ${label(end.main.diameter)}` },
     ...angleRows(end, units),
-    { label: 'Offset between the axes', value: end.joint.offset === 0 ? 'none' : label(end.joint.offset) },
+    ...(end.joint.offset === 0 ? [] : [{ label: 'Offset between the axes', value: label(end.joint.offset) }]),
     ...(end.name === 'near' ? [] : [{
       label: 'Twist of this throat against the near one',
       value: `${angleLabel(end.twist)}, ${label((end.twist * s.wrapLength) / (2 * Math.PI))} along the wrap`,
@@ -53,17 +51,16 @@ const endRows = (end: SaddleEnd, s: SaddleCopeSolution, units: Units): readonly 
     { label: 'Hollow, deepest, square to the main', value: label(end.saddleDepth) },
     { label: 'Wood angle left at the wing', value: angleLabel(end.wingAngle) },
     { label: `Sanding form: main’s radius less ${millimetres(s.abrasive)} abrasive`, value: `R ${label(end.formRadius)}` },
-    { label: 'From the main’s axis to the throat', value: label(end.throat) },
-    { label: 'From the main’s axis to the long point', value: label(end.longPoint) },
-    { label: 'From the main’s axis to the horn (tip)', value: label(end.horn) },
+    { label: 'Main’s axis to the throat', value: label(end.throat) },
+    { label: 'Main’s axis to the long point', value: label(end.longPoint) },
+    ...(Math.abs(end.horn - end.longPoint) < 0.05 ? [] : [{ label: 'Main’s axis to the horn, the tip', value: label(end.horn) }]),
   ];
 };
 
 /** The allowances, in the order in which they are applied. */
-const allowances = (s: SaddleCopeSolution): readonly string[] => [
-  `Allowances, in the order applied: 1. paper ${millimetres(s.paperThickness)}: the wrap is π × (branch + paper); `
-  + `2. abrasive ${millimetres(s.abrasive)}: taken off the sanding form’s radius, not off the line. Nothing else is allowed for.`,
-];
+const allowances = (s: SaddleCopeSolution): string =>
+  `Allowances, in the order applied: 1. paper ${millimetres(s.paperThickness)}, in the wrap’s length; `
+  + `2. abrasive ${millimetres(s.abrasive)}, off the form’s radius. Nothing else is allowed for.`;
 
 const ordinateTable = (end: SaddleEnd, s: SaddleCopeSolution, units: Units) => {
   const { datumToHorn } = layOutStrip(s, units);
@@ -77,7 +74,7 @@ const ordinateTable = (end: SaddleEnd, s: SaddleCopeSolution, units: Units) => {
     rows: Array.from({ length: 12 }, (_, i) => [i, i + 12].flatMap((j) => {
       const value = near ? down(end.ordinates[j]!) : end.ordinates[j]! - end.horn;
       const along = (j * step * s.wrapLength) / (2 * Math.PI);
-      const both = (mm: number): string => (units === 'inch' ? `${fractionInches(mm)}  ${mm.toFixed(1)}` : `${mm.toFixed(1)}  ${fractionInches(mm)}`);
+      const both = (mm: number): string => (units === 'inch' ? `${fractionInches(mm)} (${mm.toFixed(1)})` : `${mm.toFixed(1)} (${fractionInches(mm)})`);
       return [`${Math.round(degrees(j * step))}°`, both(along), both(value)];
     })),
   };
@@ -96,12 +93,11 @@ const lengthRows = (s: SaddleCopeSolution, units: Units): readonly NumberRow[] =
 };
 
 const cutSteps = (end: SaddleEnd, s: SaddleCopeSolution): readonly string[] => [
-  'Check the bars on the sheet with a steel rule; cut the paper on its outline; wrap it with the left edge on the line at the right edge, tab under, top edges meeting square.',
-  'Set the THROAT where the angle between branch and main is acute. At small cants a template turned half round looks right in the hand and does not fit.',
-  `Saw first along the dash-two-dots line, ${angleLabel(end.sawAngle)} off square, the branch clamped in a V, throat line up.`,
-  'Hollow to the full line with gouge and rasp from both wings inwards; cut on the waste side and sand until half the line is gone.',
-  `Finish on a round form of R ${millimetres(end.formRadius)} with ${millimetres(s.abrasive)} abrasive. Test: 0.1 mm of light is good, 0.5 mm is a remake. Gap at the throat and long point: form too small; gap at the wings: too large.`,
-  ...allowances(s),
+  'Check the bars with a steel rule. Cut the paper on its outline; wrap it, left edge to the line at the right, tab under, top edges level.',
+  'THROAT to the acute side: at small cants a template turned half round looks right in the hand and does not fit.',
+  `Saw the dash-two-dots line first, ${angleLabel(end.sawAngle)} off square, in a V, throat up; then hollow to the full line from both wings inwards.`,
+  `Finish on a form of R ${millimetres(end.formRadius)}. Light 0.1 mm wide is good, 0.5 mm a remake. Gap at throat and long point: form too small; at the wings: too large.`,
+  allowances(s),
 ];
 
 const cutSetUp = (end: SaddleEnd, { name, units, solution: s, findings, font }: SetUpSource): SetUp => {
@@ -112,9 +108,8 @@ const cutSetUp = (end: SaddleEnd, { name, units, solution: s, findings, font }: 
     picture: jointPicture(end, `${name}${where}`, units, font),
     pictureNote: 'True proportions, not to scale. Full line: finished wood; short dashes: hidden; long and short: axis.',
     numbers: [
-      { label: 'Branch, measured', value: `${s.branch.name}, Ø ${lengthLabel(s.branch.diameter, units)}` },
       ...endRows(end, s, units), ...lengthRows(s, units),
-      { label: 'Wrap round the branch, on the paper’s middle', value: lengthLabel(s.wrapLength, units) },
+      { label: 'Wrap round the branch, at the paper’s middle', value: lengthLabel(s.wrapLength, units) },
     ],
     tables: [ordinateTable(end, s, units)],
     steps: [...cutSteps(end, s), ...findings.map((f) => `${f.message} ${f.remedy}`)],
