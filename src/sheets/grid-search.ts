@@ -82,15 +82,24 @@ const startsFor = (search: GridSearch, side: Side): (readonly number[])[] => {
   return Array.from({ length: phases }, (_, p) => evenBorders(count, step, Math.round((p * step) / phases)));
 };
 
+/** So many of the best grids are handed on, for the raster only guesses how many sheets hold ink. */
+const handedOn = 3;
+
+/** The cheapest few, no two alike. */
+const cheapest = (found: readonly GridFound[]): GridFound[] => {
+  const distinct = new Map([...found].sort((a, b) => b.cost - a.cost).map((f) => [`${f.x.join(' ')}/${f.y.join(' ')}`, f]));
+  return [...distinct.values()].reverse().slice(0, handedOn);
+};
+
 /**
- * Seams both ways of least cost: starts from the phases of the even grid in x and in y, and from each lets the seams of
+ * Seams both ways of least cost, the best first: starts from the phases of the even grid in x and in y, and from each lets the seams of
  * one direction and the other find their best in turn. Exact along either axis, not over both at once.
  */
-export const searchGrid = (search: GridSearch): GridFound => {
+export const searchGrid = (search: GridSearch): GridFound[] => {
   const { x, y } = search.fixed;
-  if (x !== undefined && y !== undefined) return { x, y, cost: costOf(search.costs.x, x) + costOf(search.costs.y, y) };
+  if (x !== undefined && y !== undefined) return [{ x, y, cost: costOf(search.costs.x, x) + costOf(search.costs.y, y) }];
   const improve = improver(search);
   const found = (['x', 'y'] as const).filter((side) => search.fixed[side] === undefined)
     .flatMap((side) => startsFor(search, side).map((start) => settle(search, improve, side, start)));
-  return found.reduce((a, b) => (b.cost < a.cost ? b : a));
+  return cheapest(found);
 };

@@ -129,7 +129,8 @@ const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], of: { cu
   seamsOutsideLands: outsideLands(grid, ground.zones.lands),
 });
 
-const searched = (ground: Ground, map: InkMap, lean: boolean): Grid => {
+/** The grids that the search finds, the best first; seams that are given stay where they are. */
+const searched = (ground: Ground, map: InkMap, lean: boolean): Grid[] => {
   const base = extents(ground);
   const costs = (side: 'x' | 'y', count: number): Float64Array =>
     seamCosts(seamWishes(ground.zones, side), map.origin[side], map.cell[side], count);
@@ -143,7 +144,7 @@ const searched = (ground: Ground, map: InkMap, lean: boolean): Grid => {
   const found = searchGrid({ map, lean, reach: ground.reach, costs: { x: costs('x', map.columns), y: costs('y', map.rows) }, fixed });
   const seams = (side: 'x' | 'y', borders: readonly number[]): readonly number[] =>
     (given[side].length > 0 ? given[side] : borders.slice(1, -1).map((k) => map.origin[side] + k * map.cell[side]));
-  return { x: { ...base.x, seams: seams('x', found.x) }, y: { ...base.y, seams: seams('y', found.y) } };
+  return found.map(({ x, y }) => ({ x: { ...base.x, seams: seams('x', x) }, y: { ...base.y, seams: seams('y', y) } }));
 };
 
 const isSingle = ({ index, reach }: Ground, side: 'x' | 'y'): boolean =>
@@ -191,9 +192,9 @@ export const planTiles = (request: TilingRequest, font: Font): TilePlan => {
   const plan = (grid: Grid): TilePlan => planOf(ground, grid, isGridLegal(grid) ? neededTiles(cut, grid, font) : [], { cut, map, plainSheets });
   const given = (request.given?.along.length ?? 0) + (request.given?.across.length ?? 0) > 0;
   const isRow = isSingle(ground, 'x') || isSingle(ground, 'y');
-  const found = [false, ...(isRow ? [] : [true])].map((lean) => plan(searched(ground, map, lean)));
+  const found = [false, ...(isRow ? [] : [true])].flatMap((lean) => searched(ground, map, lean)).map(plan);
   const best = bestPlan(found, plainSheets);
-  const isEnough = given || (best.tiles.length <= plainSheets && best.groups === 1);
+  const isEnough = given || (isRow && best.tiles.length <= plainSheets && best.groups === 1);
   return isEnough ? best : bestPlan([best, plan(plain)], plainSheets);
 };
 
