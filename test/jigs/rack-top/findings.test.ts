@@ -1,0 +1,174 @@
+import { describe, expect, it } from 'vitest';
+import { rackTop } from '../../../src/jigs/rack-top/index.js';
+import { radians } from '../../../src/units/units.js';
+import { woodToSlot } from '../../../src/jigs/rack-top/refuse-holes.js';
+import { woodBetweenHoles } from '../../../src/jigs/rack-top/hole-webs.js';
+import { cylinderSolid, sagitta, solids } from '../../support/solids.js';
+import { board, codesOf, context, findingsOf, slots, solved, type Given } from './rack.js';
+
+/** A plain slot: 26 mm wide, its mouth not eased. */
+const one = { count: 1, item: 24, depth: 60, mouth: { ease: 0 } };
+const row = { ...one, count: 2, pitch: 100 };
+const post = (along: number, across: number, more: Given = {}) => ({ round: 30, at: [along, across], ...more });
+const round = (diameter: number, along: number, across: number, more: Given = {}) => ({ circle: diameter, at: [along, across], depth: 8, ...more });
+/** At 45° the opening is √2 as long. */
+const steep = { lean: 45, toward: 0 };
+
+/** Code, what triggers it, what is just inside, and the limit where the finding has one figure. */
+const cases: readonly (readonly [string, Given, Given])[] = [
+  ['ends-two-ways', { board: { ...board, endRadius: 100, cornerRadius: 10 } }, { board: { ...board, endRadius: 100 } }],
+  ['end-radius-small', { board: { ...board, endRadius: 99.9 } }, { board: { ...board, endRadius: 100 } }],
+  ['corner-radius-large', { board: { ...board, cornerRadius: 100.1 } }, { board: { ...board, cornerRadius: 100 } }],
+  ['ends-meet', { board: { ...board, length: 199.9, endRadius: 100 } }, { board: { ...board, length: 200, endRadius: 100 } }],
+  ['bushing-small', { cutter: { diameter: 12, bushing: 12 } }, { cutter: { diameter: 12, bushing: 12.5 } }],
+  ['slot-station-missing', { slots: [one, { ...one, at: 600 }] }, { slots: [{ ...one, at: 200 }, { ...one, at: 600 }] }],
+  ['slot-narrower-than-item', { slots: { ...one, width: 23.9 } }, { slots: { ...one, width: 24 } }],
+  ['slot-narrower-than-item', { slots: { ...one, width: 27.3, liner: 'leather' } }, { slots: { ...one, width: 27.4, liner: 'leather' } }],
+  ['slot-tight', { slots: { ...one, width: 25.9 } }, { slots: { ...one, width: 26 } }],
+  ['cutter-too-large', { slots: one, cutter: { diameter: 26.1 } }, { slots: one, cutter: { diameter: 26 } }],
+  ['seat-tight-for-cutter', { slots: one, cutter: { diameter: 25.1 } }, { slots: one, cutter: { diameter: 25 } }],
+  ['slot-shallow', { slots: { ...one, depth: 9.9, mouth: { ease: 10 } } }, { slots: { ...one, depth: 10, mouth: { ease: 10 } } }],
+  ['slot-through-board', { slots: { ...one, depth: 187 } }, { slots: { ...one, depth: 186.9 } }],
+  ['slot-deep', { slots: { ...one, depth: 160.1 } }, { slots: { ...one, depth: 160 } }],
+  ['slot-off-board', { slots: { ...one, at: 12.9 } }, { slots: { ...one, at: 13 } }],
+  ['slots-overlap', { slots: { ...row, pitch: 26 } }, { slots: { ...row, pitch: 26.1 } }],
+  ['mouths-overlap', { slots: { ...row, pitch: 37.9, mouth: { ease: 6 } } }, { slots: { ...row, pitch: 38, mouth: { ease: 6 } } }],
+  ['land-narrow', { slots: { ...row, pitch: 52.9 } }, { slots: { ...row, pitch: 53 } }],
+  ['end-land-narrow', { slots: { ...one, at: 39.9 } }, { slots: { ...one, at: 40 } }],
+  ['short-grain', { slots: { ...row, pitch: 62.4 } }, { slots: { ...row, pitch: 62.6 } }],
+  ['items-touch', { slots: { ...row, widest: 100.1 } }, { slots: { ...row, widest: 100 } }],
+  ['items-close', { slots: { ...row, widest: 88.1 } }, { slots: { ...row, widest: 88 } }],
+  ['items-touch', { slots: { ...row, pitch: 60, edge: 'alternate', widest: 100.1 } }, { slots: { ...row, pitch: 60, edge: 'alternate', widest: 100 } }],
+  ['items-touch', { slots: [{ ...one, at: 300, widest: 150 }, { ...one, at: 400, widest: 50.1 }] }, { slots: [{ ...one, at: 300, widest: 150 }, { ...one, at: 400, widest: 50 }] }],
+  ['item-past-end', { slots: { ...one, at: 99.9, widest: 200 } }, { slots: { ...one, at: 100, widest: 200 } }],
+  ['hole-too-large', { holes: [{ round: 200, at: [400, 100] }] }, { holes: [{ round: 199.9, at: [400, 100] }] }],
+  ['hole-off-board', { holes: [post(400, 15)] }, { holes: [post(400, 15.1)] }],
+  ['hole-off-board', { holes: [post(15 * Math.SQRT2 + 26.9, 100, steep)] }, { holes: [post(15 * Math.SQRT2 + 27.1, 100, steep)] }],
+  ['hole-near-edge', { holes: [post(400, 22.9)] }, { holes: [post(400, 23)] }],
+  ['hole-near-end', { holes: [post(74.9, 100)] }, { holes: [post(75, 100)] }],
+  ['hole-meets-slot', { slots: one, holes: [post(400, 88)] }, { slots: one, holes: [post(400, 88.1)] }],
+  ['hole-near-slot', { slots: one, holes: [post(400, 95.9)] }, { slots: one, holes: [post(400, 96)] }],
+  ['hole-near-slot', { slots: one, holes: [post(400, 95.9 + 27 + 15 * (Math.SQRT2 - 1), { lean: 45, toward: 90, below: 0 })] }, { slots: one, holes: [post(400, 96 + 27 + 15 * (Math.SQRT2 - 1), { lean: 45, toward: 90, below: 0 })] }],
+  ['slot-under-leg', { slots: one, holes: [post(400, 98.9)] }, { slots: one, holes: [post(400, 99)] }],
+  ['slot-under-leg', { slots: one, holes: [post(480, 60, { lean: 20, toward: 180, above: 150, below: 0 })] }, { slots: one, holes: [post(480, 60, { lean: 20, toward: 180, above: 0, below: 0 })] }],
+  ['holes-meet', { holes: [post(400, 100), post(430, 100)] }, { holes: [post(400, 100), post(430.1, 100)] }],
+  ['hole-near-hole', { holes: [post(400, 100), post(459.9, 100)] }, { holes: [post(400, 100), post(460, 100)] }],
+  ['recess-path', { recesses: [{ path: 'M0 0 H', size: 50, at: [400, 100], depth: 5 }] }, { recesses: [{ path: 'M0 0 H9 V9 Z', size: 50, at: [400, 100], depth: 5 }] }],
+  ['recess-path', { recesses: [{ path: 'M0 0 H9 V9 Z M20 20 h9 v9 Z', size: 50, at: [400, 100], depth: 5 }] }, { recesses: [{ path: 'M0 0 H9 V9 Z', size: 50, at: [400, 100], depth: 5 }] }],
+  ['recess-cutter-cannot-enter', { recesses: [round(11.9, 400, 100)] }, { recesses: [round(12, 400, 100)] }],
+  ['recess-cutter-cannot-enter', { recesses: [{ path: 'M0 0 H100 V11 H0 Z', size: 100, at: [400, 100], depth: 5 }] }, { recesses: [{ path: 'M0 0 H100 V13 H0 Z', size: 100, at: [400, 100], depth: 5 }] }],
+  ['recess-through-board', { recesses: [round(40, 400, 100, { depth: 27 })] }, { recesses: [round(40, 400, 100, { depth: 26.9 })] }],
+  ['recess-floor-thin', { recesses: [round(40, 400, 100, { depth: 21.1 })] }, { recesses: [round(40, 400, 100, { depth: 21 })] }],
+  ['recess-floor-thin', { recesses: [round(40, 400, 100, { depth: 11.1 }), round(40, 400, 100, { depth: 10, face: 'under' })] }, { recesses: [round(40, 400, 100, { depth: 11 }), round(40, 400, 100, { depth: 10, face: 'under' })] }],
+  ['recess-off-board', { recesses: [round(40, 400, 19.9)] }, { recesses: [round(40, 400, 20.1)] }],
+  ['recess-near-edge', { recesses: [round(40, 400, 25.9)] }, { recesses: [round(40, 400, 26.02)] }],
+  ['recess-corner', { recesses: [{ box: { width: 60, height: 30, radius: 5.9 }, at: [400, 100], depth: 5 }] }, { recesses: [{ box: { width: 60, height: 30, radius: 6 }, at: [400, 100], depth: 5 }] }],
+  ['recess-tight-for-cutter', { recesses: [{ box: { width: 60, height: 30, radius: 6.4 }, at: [400, 100], depth: 5 }] }, { recesses: [{ box: { width: 60, height: 30 }, at: [400, 100], depth: 5 }] }],
+  ['recess-near-slot', { slots: one, recesses: [round(40, 400, 98.9)] }, { slots: one, recesses: [round(40, 400, 99.02)] }],
+  ['recess-near-hole', { holes: [post(400, 100)], recesses: [round(40, 440.9, 100)] }, { holes: [post(400, 100)], recesses: [round(40, 441.02, 100)] }],
+  ['recess-near-hole', { holes: [post(400, 100)], recesses: [round(100, 400, 100)] }, { holes: [post(400, 100)], recesses: [round(100, 500, 100)] }],
+  ['recess-near-recess', { recesses: [round(40, 400, 100), round(40, 445.8, 100)] }, { recesses: [round(40, 400, 100), round(40, 446.1, 100)] }],
+  ['split-through', { slots: one, split: [412.9] }, { slots: one, split: [413.1] }],
+  ['split-through', { holes: [post(400, 100)], split: [415] }, { holes: [post(400, 100)], split: [415.1] }],
+  ['split-through', { recesses: [round(40, 400, 100)], split: [420] }, { recesses: [round(40, 400, 100)], split: [420.1] }],
+  ['split-near', { slots: one, split: [439.9] }, { slots: one, split: [440] }],
+  ['joint-end-grain', { split: [400] }, {}],
+  ['spline-thick', { split: [400], spline: { thickness: 27 } }, { split: [400], spline: { thickness: 26.9 } }],
+  ['pins-in-mouth', { slots: one, indexPins: { spacing: 37.9 } }, { slots: one, indexPins: { spacing: 38 } }],
+  ['index-holes-meet', { slots: row, indexPins: { spacing: 92 } }, { slots: row, indexPins: { spacing: 91 } }],
+];
+
+describe('findings', () => {
+  it.each(cases)('%s is found, and not just inside its limit', (code, outside, inside) => {
+    expect(codesOf(outside)).toContain(code);
+    expect(codesOf(inside)).not.toContain(code);
+  });
+
+  it('say what was measured, the limit and what would do, under the jig’s name', () => {
+    for (const [, outside] of cases) {
+      for (const f of findingsOf(outside)) {
+        expect(f.jig).toBe('rack');
+        expect([f.measured, f.limit].every(Number.isFinite), f.code).toBe(true);
+        expect(f.message).toMatch(/^[A-Z]/);
+        expect(`${f.message} ${f.remedy}`).not.toMatch(/NaN|undefined|Infinity/);
+      }
+    }
+  });
+
+  it('a land below 12 mm is held against 12 mm, above it against the board’s thickness', () => {
+    const limit = (pitch: number) => findingsOf({ slots: { ...row, pitch } }).find((f) => f.code === 'land-narrow')?.limit;
+    expect(limit(37.9)).toBe(12);
+    expect(limit(38.1)).toBe(27);
+  });
+
+  it('a pin hole shared by neighbours is no clash', () => {
+    expect(codesOf({ slots: row, indexPins: { spacing: 100 } })).not.toContain('index-holes-meet');
+  });
+});
+
+describe('the shop', () => {
+  const given = { slots: one, holes: [post(200, 100, { lean: 14 })] };
+  const lean = radians(14);
+  const reach = 27 / Math.cos(lean) + 30 * Math.tan(lean) + 3;
+  const within = (shop: (typeof context)['shop']) => codesOf(given, { ...context, shop });
+  it('is held against bits, table and quill where it is described', () => {
+    expect(within({})).not.toContain('no-bit');
+    expect(within({ bits: [{ diameter: 32, usableLength: 200, point: 2 }] })).toContain('no-bit');
+    expect(within({ bits: [{ diameter: 30, usableLength: reach - 0.1, point: 2 }] })).toContain('bit-short');
+    expect(within({ bits: [{ diameter: 30, usableLength: reach + 0.1, point: 2 }] }).filter((c) => c.includes('bit'))).toEqual([]);
+    expect(within({ drillPress: { maxTableTilt: radians(13.9) } })).toContain('tilt-beyond-press');
+    expect(within({ drillPress: { maxTableTilt: radians(14) } })).not.toContain('tilt-beyond-press');
+    expect(within({ drillPress: { stroke: reach - 0.1 } })).toContain('stroke-short');
+    expect(within({ drillPress: { stroke: reach + 0.1 } })).not.toContain('stroke-short');
+    expect(within({ router: { maxBitDiameter: 11.9 } })).toContain('cutter-beyond-router');
+    expect(within({ router: { maxBitDiameter: 12 } })).not.toContain('cutter-beyond-router');
+  });
+});
+
+describe('webs against a mesh', () => {
+  const facets = 256;
+  const legSolid = (h: { at: readonly number[]; lean: number; toward: number }) => {
+    const [l, t] = [radians(h.lean), radians(h.toward)];
+    const slab = solids.cube([800, 200, 27]).translate([0, 0, -27]);
+    return cylinderSolid({ at: [h.at[0]!, h.at[1]!, 0], axis: [Math.sin(l) * Math.cos(t), Math.sin(l) * Math.sin(t), Math.cos(l)], from: -100, to: 100, radius: 15, facets }).intersect(slab);
+  };
+  const a = { round: 30, at: [350, 120], lean: 20, toward: 40 };
+  const b = { round: 30, at: [400, 135], lean: 12, toward: 190 };
+  const error = 2 * sagitta(15, facets) / Math.cos(radians(20)) + 0.005;
+
+  it('between two holes is not more than the mesh’s, and within its error of it', () => {
+    const top = solved({ holes: [a, b] });
+    const mesh = legSolid(a).minGap(legSolid(b), 100);
+    const ours = woodBetweenHoles(top.holes[0]!, top.holes[1]!, top.board);
+    expect(ours).toBeLessThan(mesh + 0.005);
+    expect(mesh - ours).toBeLessThan(error);
+  });
+
+  it('between a hole and a slot is the mesh’s within its error', () => {
+    const top = solved({ slots: { ...one, at: 330 }, holes: [{ ...a, at: [350, 120] }] });
+    const slot = cylinderSolid({ at: [330, 60, 0], axis: [0, 0, 1], from: -27, to: 0, radius: 13, facets })
+      .add(solids.cube([26, 60, 27]).translate([317, 0, -27]));
+    expect(Math.abs(legSolid(a).minGap(slot, 100) - woodToSlot(top.holes[0]!, top.slots[0]!, top.board))).toBeLessThan(error);
+  });
+});
+
+describe('the kind', () => {
+  it('has a starter that draws as it stands without a warning', async () => {
+    const { parseSpec } = await import('../../../src/spec/parse-spec.js');
+    const spec = parseSpec({ text: rackTop.starter, file: 'starter.yaml', kinds: { 'rack-top': rackTop } });
+    const within = { ...context, units: spec.units, rounds: spec.rounds };
+    const outcome = rackTop.solve(spec.jigs[0]!.fields as Parameters<typeof rackTop.solve>[0], within);
+    if ('refused' in outcome) throw new Error(outcome.refused[0]!.message);
+    expect(rackTop.check(outcome.solution, within)).toEqual([]);
+    expect(outcome.solution.slots).toHaveLength(4);
+  });
+
+  it('has every allowance, in the order applied, on the slots’ page', async () => {
+    const { testFont } = await import('../../support/font.js');
+    const top = solved({ slots: { ...slots, liner: 'felt' }, cutter: { diameter: 12, bushing: 16 } });
+    const [page] = rackTop.draw(top, context, testFont, []).setUps;
+    const rows = page!.tables[0]!.rows;
+    expect(rows.map((r) => r[1])).toEqual(['half of Ø 24 mm, measured', 'clearance, each side', 'felt 2 mm, squeezed to 1.3 mm', 'glue line', 'template only: (bushing − cutter) ÷ 2']);
+    expect(rows.map((r) => r[2])).toEqual(['12 mm', '1 mm', '1.3 mm', '0.1 mm', '2 mm']);
+  });
+});
