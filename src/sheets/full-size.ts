@@ -1,11 +1,11 @@
 import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
-import { itemsBounds } from '../drawing/item-bounds.js';
+import { itemBounds, itemsBounds } from '../drawing/item-bounds.js';
 import { letter } from '../drawing/items.js';
 import { readingMark, readingMarkSize } from '../drawing/reading-mark.js';
 import { ruleBar, ruleDepth } from '../drawing/rule-bar.js';
 import { textBlock } from '../drawing/text-block.js';
-import { boxHeight, boxWidth } from '../geometry/box.js';
+import { boxHeight, boxWidth, uniteBoxes, type Box } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
 import { mmPerInch, type Units } from '../units/units.js';
 import { leastBar } from './page-frame.js';
@@ -24,30 +24,45 @@ const gap = 12;
 const left = margin + 2 * ruleDepth + 4;
 const bottom = margin + 2 * ruleDepth + 5;
 
-/** A part of the canvas, its top left corner at (0, 0). */
+/** A part of the canvas: a title and a pattern where it stands in its drawing. */
 interface Part {
+  readonly title: string;
   readonly items: readonly Item[];
+  readonly bounds: Box;
   readonly width: number;
   readonly height: number;
 }
 
-const patternPart = (title: string, items: readonly Item[], font: Font): Part => {
-  const bounds = itemsBounds(items, font);
-  const head = letter(point(0, 3.5), title, { height: 3.5, part: 'pattern-title' });
-  return {
-    items: [head, ...carry(items, -bounds.x0, 8 - bounds.y0)],
-    width: Math.max(boxWidth(bounds), font.width(title, 3.5)), height: boxHeight(bounds) + 8,
-  };
-};
+const titleHeight = 3.5;
+/** From the top of a part to the top of its pattern: the title and a gap. */
+const headRoom = 8;
+
+/** The box of what shows: lettering no further than its clip. */
+const shownBounds = (items: readonly Item[], font: Font): Box => uniteBoxes(items.map((item) => {
+  const box = itemBounds(item, font);
+  if (item.kind !== 'lettering' || item.clip === undefined) return box;
+  const { clip } = item;
+  return { x0: Math.max(box.x0, clip.x0), y0: Math.max(box.y0, clip.y0), x1: Math.min(box.x1, clip.x1), y1: Math.min(box.y1, clip.y1) };
+}));
+
+const patternPart = (title: string, items: readonly Item[], bounds: Box, font: Font): Part => ({
+  title, items, bounds,
+  width: Math.max(boxWidth(bounds), font.width(title, titleHeight)), height: boxHeight(bounds) + headRoom,
+});
+
+const placePart = (part: Part, x: number, y: number): Item[] => [
+  letter(point(x, y + titleHeight), part.title, { height: titleHeight, part: 'pattern-title' }),
+  ...carry(part.items, x - part.bounds.x0, y + headRoom - part.bounds.y0),
+];
 
 /** A pattern longer than a page goes on several, each with the marks that join it to the next. */
 const partsOf = (drawing: Drawing, request: LayoutRequest, font: Font): Part[] => {
   const items = withSpine(drawing, request.units, font);
   const bounds = itemsBounds(items, font);
   const room = { width: longestPage - left - margin, height: longestPage - 400 };
-  if (boxWidth(bounds) <= room.width && boxHeight(bounds) <= room.height) return [patternPart(drawing.title, items, font)];
+  if (boxWidth(bounds) <= room.width && boxHeight(bounds) <= room.height) return [patternPart(drawing.title, items, bounds, font)];
   const pieces = splitPattern({ ...drawing, items }, room, font);
-  return pieces.map((piece) => patternPart(`${drawing.title}, ${piece.name}: longer than a page can be, so join the pages at their marks`, piece.items, font));
+  return pieces.map((piece) => patternPart(`${drawing.title}, ${piece.name}: longer than a page can be, so join the pages at their marks`, piece.items, shownBounds(piece.items, font), font));
 };
 
 const headWords = (jig: JigDrawing, request: LayoutRequest): string[] => {
@@ -76,7 +91,7 @@ const canvas = (jig: JigDrawing, parts: readonly Part[], of: { request: LayoutRe
   let y = Math.max(margin + 10 + words.height, margin + readingMarkSize.height) + gap;
   const first = y;
   const placed = parts.flatMap((part) => {
-    const items = carry(part.items, left, y);
+    const items = placePart(part, left, y);
     y += part.height + gap;
     return items;
   });

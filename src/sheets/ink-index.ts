@@ -16,6 +16,7 @@ export interface StrokeInk {
   readonly item: Shape;
   /** In the order of the path, its closing run written out. */
   readonly segments: readonly InkSegment[];
+  readonly box: Box;
 }
 
 /** Lettering and filled shapes are taken whole. */
@@ -38,7 +39,8 @@ export interface InkIndex {
 const inkOf = (item: Item, font: Font): Ink => {
   if (item.kind === 'lettering') return { kind: 'block', item, box: letteringBox(item, font) };
   if (item.filled === true) return { kind: 'block', item, box: pathBounds(item.path) };
-  return { kind: 'stroke', item, segments: explicitSegments(item.path).map((s) => ({ ...s, box: segmentBounds(s.segment, s.from) })) };
+  const segments = explicitSegments(item.path).map(({ segment, from }) => ({ segment, from, box: segmentBounds(segment, from) }));
+  return { kind: 'stroke', item, segments, box: segments.length === 1 ? segments[0]!.box : uniteBoxes(segments.map((s) => s.box)) };
 };
 
 /** The box of a line of lettering as set, from accents to descenders. */
@@ -47,6 +49,5 @@ export const letteringBox = (item: Lettering, font: Font): Box => boxOf(letterin
 /** Takes items to pieces. Exact. */
 export const indexInk = (items: readonly Item[], font: Font): InkIndex => {
   const inks = items.map((item) => inkOf(item, font));
-  const boxes = inks.map((ink) => (ink.kind === 'block' ? ink.box : uniteBoxes(ink.segments.map((s) => s.box))));
-  return { inks, bounds: uniteBoxes(boxes) };
+  return { inks, bounds: uniteBoxes(inks.map((ink) => ink.box)) };
 };

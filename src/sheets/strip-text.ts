@@ -28,10 +28,24 @@ const pitch = 2.56;
 const gutter = 4;
 const columnWidth = 86;
 
+/** Breaks text into lines of a width, mm. */
+export type Wrap = (text: string, width: number) => readonly string[];
+
+/** Breaks text of strips, and remembers: most of what a strip says is the same on all sheets of a drawing. */
+export const stripWrap = (font: Font): Wrap => {
+  const known = new Map<string, readonly string[]>();
+  return (text, width) => {
+    const key = `${width} ${text}`;
+    const lines = known.get(key) ?? wrapText(text, width, height, font);
+    known.set(key, lines);
+    return lines;
+  };
+};
+
 /** Text in at most `lines` lines; what is too much gives way to `more`. */
-const wrapWithin = (text: string, lines: number, of: { width: number; more: string }, font: Font): string[] => {
-  const all = wrapText(text, of.width, height, font);
-  if (all.length <= lines) return all;
+const wrapWithin = (text: string, lines: number, of: { width: number; more: string }, font: Font, wrap: Wrap): string[] => {
+  const all = wrap(text, of.width);
+  if (all.length <= lines) return [...all];
   return [...all.slice(0, lines - 1), fitText(of.more, of.width, height, font)];
 };
 
@@ -45,12 +59,12 @@ interface LinesSet {
 }
 
 /** Statements one under the other in at most `room` lines; names and titles in one line each, ending in … where they are longer. */
-const setLines = (statements: readonly Statement[], room: number, width: number, font: Font): LinesSet => {
+const setLines = (statements: readonly Statement[], room: number, width: number, of: { font: Font; wrap: Wrap }): LinesSet => {
   const lines: Statement[] = [];
   const rest: string[] = [];
   for (const { text, part, single } of statements) {
     const words = text.slice(0, 600);
-    const whole = single === true ? [fitText(words, width, height, font)] : wrapText(words, width, height, font);
+    const whole = single === true ? [fitText(words, width, height, of.font)] : of.wrap(words, width);
     if (rest.length === 0 && lines.length + whole.length <= room) lines.push(...whole.map((line) => ({ text: line, part })));
     else rest.push(single === true ? whole[0]! : words);
   }
@@ -61,13 +75,13 @@ const setLines = (statements: readonly Statement[], room: number, width: number,
  * The words of a strip in two columns: statements line by line at the left, the running words beside them. What finds no
  * room is left out at the end of the running words, and the last line then says `more`: put what must be read first.
  */
-export const stripText = (box: Box, words: StripWords, more: string, font: Font): Item[] => {
+export const stripText = (box: Box, words: StripWords, more: string, of: { font: Font; wrap: Wrap }): Item[] => {
   const count = lineCount(box);
   const width = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
-  const left = setLines(words.lines.filter((w) => w.text !== ''), count, width, font);
+  const left = setLines(words.lines.filter((w) => w.text !== ''), count, width, of);
   const running = [...left.rest, ...words.running.filter((w) => w !== '')];
   const rest = { x: box.x0 + width + gutter, width: box.x1 - box.x0 - width - gutter };
-  const right = wrapWithin(running.join('  '), count, { width: rest.width, more }, font);
+  const right = wrapWithin(running.join('  '), count, { width: rest.width, more }, of.font, of.wrap);
   const base = (i: number): number => box.y0 + ascent + i * pitch;
   return [
     ...left.lines.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),

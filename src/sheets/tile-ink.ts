@@ -67,11 +67,10 @@ const phaseAt = (cut: Cutter, ink: number, stroke: StrokeInk, segment: number): 
   return known[segment]!;
 };
 
-const cutStroke = (stroke: StrokeInk, run: Run, window: Box, phase: number): Shape[] => {
-  return clipPath(runPath(stroke, run), window).map((piece) => (isDashed(stroke)
+const cutStroke = (stroke: StrokeInk, run: Run, window: Box, phase: number): Shape[] =>
+  clipPath(runPath(stroke, run), window).map((piece) => (isDashed(stroke)
     ? { ...stroke.item, path: piece.path, phase: phase + piece.phase }
     : { ...stroke.item, path: piece.path }));
-};
 
 const cutBlock = (ink: Ink & { kind: 'block' }, window: Box): Item[] => {
   if (!boxesMeet(ink.box, window)) return [];
@@ -96,5 +95,6 @@ export const cutItems = (cut: Cutter, tile: TileInk, window: Box): Item[] =>
   [...byInk(tile)].flatMap(([number, segments]): Item[] => {
     const ink = cut.index.inks[number]!;
     if (ink.kind === 'block') return cutBlock(ink, window);
+    if (boxContains(window, ink.box)) return [ink.item];
     return runsOf(ink, segments).flatMap((run) => cutStroke(ink, run, window, phaseAt(cut, number, ink, run.first)));
   });
