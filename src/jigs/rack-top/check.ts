@@ -6,8 +6,7 @@ import { checkShop } from './check-shop.js';
 import { checkSlots, landLimits } from './check-slots.js';
 import type { RackTop } from './rack-top.js';
 import { woodBesideSplit } from './refuse-splits.js';
-import { closestPins } from './pins.js';
-import { mouthHalfWidth } from './slot.js';
+import { closestPins, leastPinRoom } from './pins.js';
 import { below, findingOf, sayIn, type Report, type Say } from './report.js';
 
 const checkSplits = (top: RackTop, say: Say): Report[] => {
@@ -27,19 +26,19 @@ const checkSplits = (top: RackTop, say: Say): Report[] => {
 };
 
 const checkPins = (top: RackTop, say: Say): Report[] => {
-  const { spacing, diameter } = top.pins;
-  const wide = top.slots.reduce((most, s) => Math.max(most, 2 * mouthHalfWidth(s)), 0);
-  const clear = wide + 2 * top.cutter.offset + diameter + 6;
+  const { diameter } = top.pins;
   const closest = closestPins(top);
+  const room = leastPinRoom(top);
   return [
-    ...(spacing === undefined || spacing >= clear ? [] : [{
-      code: 'pins-in-mouth', severity: 'warn' as const, measured: spacing, limit: clear,
-      message: `Index pins ${say(spacing)} apart stand in the way of the cutter at a mouth of ${say(wide)}.`, remedy: `At least ${say(clear)}, or leave the spacing out.`,
+    ...(room >= 3 - 1e-9 ? [] : [{
+      code: 'pins-in-mouth', severity: 'warn' as const, measured: room, limit: 3,
+      message: room < 0 ? `An index pin stands ${say(-room)} within what the cutter takes out of the pitch stick at a mouth.` : `An index pin stands ${say(room)} from what the cutter takes out of the pitch stick at a mouth, less than ${say(3)}.`,
+      remedy: 'Another spacing or thinner pins; or set the template at each slot by the table of stations.',
     }]),
     ...(closest >= diameter + 3 ? [] : [{
       code: 'index-holes-meet', severity: 'warn' as const, measured: closest, limit: diameter + 3,
       message: `Two pin holes of neighbouring slots stand ${say(closest)} apart on the pitch stick, less than ${say(diameter + 3)}.`,
-      remedy: 'A spacing equal to the pitch, so that neighbours share a hole, or thinner pins.',
+      remedy: 'Another spacing, such as the pitch, so that neighbours share a hole; or set the template at each slot by the table of stations.',
     }]),
   ];
 };

@@ -10,7 +10,7 @@ import type { Context } from '../jig.js';
 import type { RackTop } from './rack-top.js';
 
 /** How far each half is shown beyond its groove, mm. */
-const beyond = 24;
+const beyond = 16;
 
 /** The spline seen from above: rounded by the cutter that stops short of both edges. */
 const splinePlan = ({ groove, margin }: RackTop['spline'], width: number): Path => {
@@ -63,6 +63,13 @@ export const drawJoint = (station: number, number: number, top: RackTop, context
     `${context.name}: joint ${number}`, `at ${say(station)} from the left end`,
     `loose spline ${say(spline.thickness)} × ${say(2 * spline.groove)}`, `grooves stop ${say(spline.margin)} short of both edges`,
   ];
-  const items = [...planItems(top, number, words), ...moveItems(sectionItems(top, say, font), 0, board.width + 18)];
+  const section = moveItems(sectionItems(top, say, font), 2 * (spline.groove + beyond) + 12, board.width / 2 - board.thickness);
+  const items = [...planItems(top, number, words), ...section];
   return { name: `joint-${number}`, title: `${context.name}: joint ${number}`, items, whole: true, spine: false, datum: point(-spline.groove - beyond, board.width / 2), keepClear: [], lands: [] };
 };
+
+/** The section through a joint alone, for the set-up page. */
+export const jointPicture = (top: RackTop, context: Context, font: Font): Drawing => ({
+  name: 'joint-section', title: 'Section through the joint, along the board', items: sectionItems(top, (mm) => lengthLabel(mm, context.units), font),
+  whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
+});

@@ -17,8 +17,8 @@ import { edgeHalfWidth, type Slot } from './slot.js';
 import { slotEdge } from './slot-shape.js';
 import { linerWords, slotsNamed } from './words.js';
 
-/** Template stock left beyond the seat, mm: room for the clamp, the router's base and the words. */
-const behind = 62;
+/** Template stock left beyond the seat, mm: room for the clamp, the router's base and the words; the picture needs none of it. */
+const behindSeat = { pattern: 62, picture: 16 } as const;
 /** Template stock beside the pins, mm. */
 const beside = 16;
 
@@ -35,7 +35,7 @@ const openingOf = (slot: Slot, offset: number): Path => {
   };
 };
 
-const frameOf = (slot: Slot, halfWidth: number, opening: Path): Path => {
+const frameOf = (slot: Slot, halfWidth: number, behind: number, opening: Path): Path => {
   const top = -(slot.depth + slot.radius + behind);
   return polyline([
     opening.start, point(-halfWidth, stickWidth), point(-halfWidth, top), point(halfWidth, top), point(halfWidth, stickWidth), endOf(opening.segments.at(-1)!),
@@ -59,6 +59,11 @@ const dimensionsOf = (slot: Slot, halfWidth: number, say: (mm: number) => string
   ];
 };
 
+const callOuts = (halfWidth: number, pinEdge: number): Item[] => [
+  ...leader({ at: point(halfWidth, 0), elbow: point(halfWidth + 18, 10), label: 'edge of the board', side: 'right', end: 'none' }),
+  ...leader({ at: point(pinEdge, stickWidth / 2), elbow: point(halfWidth + 18, stickWidth / 2 + 8), label: 'pin, on the stick', side: 'right' }),
+];
+
 const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, context: Context): readonly string[] => {
   const [slot] = slots;
   const { cutter, pins } = top;
@@ -72,14 +77,21 @@ const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, contex
   ];
 };
 
-/** The one-slot template: cut the opening, drill the two pin holes, and walk it along the pitch stick clamped to the board's edge. */
-export const drawTemplate = (group: TemplateGroup, top: RackTop, context: Context, font: Font): Drawing => {
+export interface TemplateOptions {
+  readonly context: Context;
+  readonly font: Font;
+  readonly as: keyof typeof behindSeat;
+}
+
+/** The one-slot template, as a pattern or without its words for the set-up page: cut the opening, drill the two pin holes, and walk it along the pitch stick clamped to the board's edge. */
+export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font, as }: TemplateOptions): Drawing => {
+  const behind = behindSeat[as];
   const slot = group.slots[0]!;
   const { cutter, pins } = top;
   const say = (mm: number): string => lengthLabel(mm, context.units);
   const opening = openingOf(slot, cutter.offset);
-  const words = wordsOf(group, top, context);
-  const widest = Math.max(...words.map((text) => font.width(text, 2.5)));
+  const words = as === 'pattern' ? wordsOf(group, top, context) : [];
+  const widest = Math.max(0, ...words.map((text) => font.width(text, 2.5)));
   const halfWidth = Math.max(group.spacing / 2 + pins.diameter / 2 + beside, widest / 2 + 4);
   const crest = -(slot.depth + slot.radius);
   const half = Math.max(edgeHalfWidth(slot), -opening.start.x);
@@ -88,17 +100,15 @@ export const drawTemplate = (group: TemplateGroup, top: RackTop, context: Contex
     name: `slot-template-${group.number}`, title: `${context.name}: one-slot template ${group.number}`, whole: true, spine: false,
     datum: point(-halfWidth, 0), keepClear: [], lands: [],
     items: [
-      shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, opening), 'template-edge'),
+      shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, behind, opening), 'template-edge'),
       ...wasteTicks(opening, { side: 'right', spacing: 6 }),
       ...(cutter.offset > 0 ? [shape('reference', transformPath(place, slotEdge(slot, 0)), `finished-slot-${slot.number}`)] : []),
       shape('reference', circle(point(0, -slot.depth), slot.item / 2), `template-item-${slot.number}`),
       ...holeCross(point(0, -slot.depth), Math.min(slot.item, slot.radius)),
       shape('centre', line(point(0, stickWidth + 3), point(0, -slot.depth + slot.item / 2 + 1))),
       shape('centre', line(point(0, crest - 3), point(0, crest - 9))),
-      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter), ...dimensionsOf(slot, halfWidth, say, font),
+      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter), ...(as === 'pattern' ? [...dimensionsOf(slot, halfWidth, say, font), ...callOuts(halfWidth, group.spacing / 2 + pins.diameter / 2)] : []),
       ...words.map((text, i) => letter(point(0, crest - behind + 8 + (i === 0 ? 0 : 1.5 + 4.4 * i)), text, { height: i === 0 ? 3.5 : 2.5, anchor: 'middle' })),
-      ...leader({ at: point(halfWidth, 0), elbow: point(halfWidth + 18, 10), label: 'edge of the board', side: 'right', end: 'none' }),
-      ...leader({ at: point(group.spacing / 2 + pins.diameter / 2, stickWidth / 2), elbow: point(halfWidth + 18, stickWidth / 2 + 8), label: 'pin, on the stick', side: 'right' }),
     ],
   };
 };

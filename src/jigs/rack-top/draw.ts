@@ -22,7 +22,7 @@ export const draw = (top: RackTop, context: Context, font: Font, findings: reado
     jig: context.name, kind: 'rack-top', title: `${context.name}: rack top`,
     patterns: [
       drawTop(top, context, font), ...(undersideDiffers(top) ? [drawUnderside(top, context, font)] : []),
-      ...groups.map((group) => drawTemplate(group, top, context, font)), ...walked.map((edge) => drawStick(edge, groups, top, context, font)),
+      ...groups.map((group) => drawTemplate(group, top, { context, font, as: 'pattern' })), ...walked.map((edge) => drawStick(edge, groups, top, context, font)),
       ...plugGroups(top.holes).map((holes, i) => drawPlug(holes, i + 1, context)), ...top.recesses.map((recess) => drawRecessTemplate(recess, top, context, font)),
       ...top.splits.map((station, i) => drawJoint(station, i + 1, top, context, font)),
     ],

@@ -48,3 +48,18 @@ export const closestPins = (top: RackTop): number => {
     return stations.slice(1).reduce((near, x, i) => Math.min(near, x - stations[i]!), least);
   }, Infinity);
 };
+
+/** The least room between a pin and the cut of any slot of its edge, its own or a neighbour's, along the stick, mm; Infinity without slots. */
+export const leastPinRoom = (top: RackTop): number => {
+  const groups = templateGroups(top);
+  return (['front', 'rear'] as const).reduce((least, edge) => {
+    const slots = top.slots.filter((s) => s.edge === edge);
+    let next = 0;
+    return pinStations(groups, edge).reduce((room, x) => {
+      // Both run in order of station, so that the slot to the right of a pin is never looked for from the start.
+      while (next < slots.length && slots[next]!.at < x) next++;
+      const beside = [slots[next - 1], slots[next]].flatMap((s) => (s === undefined ? [] : [Math.abs(s.at - x) - mouthHalfWidth(s)]));
+      return Math.min(room, ...beside.map((wood) => wood - top.cutter.offset - top.pins.diameter / 2));
+    }, least);
+  }, Infinity);
+};

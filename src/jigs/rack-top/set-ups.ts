@@ -4,7 +4,7 @@ import type { Finding } from '../../errors/finding.js';
 import { lengthLabel, millimetres } from '../../units/format.js';
 import type { Context } from '../jig.js';
 import { joinCautions, routerCautions } from './cautions.js';
-import { drawJoint } from './draw-joint.js';
+import { jointPicture } from './draw-joint.js';
 import { plugGroups } from './draw-plug.js';
 import { drawRecessTemplate } from './draw-recess-template.js';
 import { holeSetUp } from './hole-set-up.js';
@@ -41,7 +41,7 @@ const joinSetUp = (top: RackTop, context: Context, font: Font): SetUp => {
   const { spline, splits, board } = top;
   return {
     operation: 'Join the parts of the board', machine: 'Saw or shooting board, router with a slot cutter, clamps',
-    picture: drawJoint(splits[0]!, 1, top, context, font), pictureNote: 'Joint from above, and in section. Short dashes: loose spline.',
+    picture: jointPicture(top, context, font), pictureNote: 'Section along the board, the loose spline in its grooves.',
     numbers: [
       { label: 'Spline', value: `${say(spline.thickness)} × ${say(2 * spline.groove)}` }, { label: 'Grooves stop short of the edges by', value: say(spline.margin) },
       { label: 'Length of the spline', value: say(board.width - 2 * spline.margin) }, { label: 'Make', value: String(splits.length) },

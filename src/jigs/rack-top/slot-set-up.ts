@@ -66,7 +66,7 @@ export const slotSetUp = (group: TemplateGroup, top: RackTop, context: Context, 
   const say = (mm: number): string => lengthLabel(mm, context.units);
   return {
     operation: `Cut ${slotsNamed(group.slots)}`, machine: 'Drill press, saw, then router with a template',
-    picture: drawTemplate(group, top, context, font), pictureNote: 'The one-slot template as printed on its own sheet. Full line: edge to cut; ticks: waste.',
+    picture: drawTemplate(group, top, { context, font, as: 'picture' }), pictureNote: 'The one-slot template, on a sheet of its own in true size. Full line: edge to cut; ticks: waste; level line: edge of the board; small circles: index pins.',
     numbers: numbersOf(group, top, context),
     tables: [
       ...slotGroups(group.slots).map((slots) => ({
