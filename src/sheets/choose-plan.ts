@@ -2,9 +2,9 @@ import type { Drawing, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { UserError } from '../errors/user-error.js';
 import { millimetres } from '../units/format.js';
-import { pathBounds } from '../geometry/bounds.js';
-import { boxHeight, boxOf, boxWidth, uniteBoxes } from '../geometry/box.js';
+import { boxHeight, boxWidth, type Box } from '../geometry/box.js';
 import { leastCore, longestCores, seamStep } from './axis.js';
+import { indexInk } from './ink-index.js';
 import type { LayoutRequest } from './layout-request.js';
 import { pageFrame, type PageFrame } from './page-frame.js';
 import { patternWords } from './strip-words.js';
@@ -49,16 +49,14 @@ const isPreferred = (a: TilePlan, b: TilePlan): boolean =>
 /** A grid of more sheets than this is not even searched: at its thinnest a drawing across it takes some hundreds. */
 const mostOfGrid = 100_000;
 
-const refuseVast = (drawing: Drawing, jig: JigDrawing, frames: readonly PageFrame[], request: LayoutRequest): void => {
-  const boxes = drawing.items.map((item) => (item.kind === 'shape' ? pathBounds(item.path) : boxOf([item.at])));
-  const bounds = uniteBoxes(boxes);
+const refuseVast = (what: string, bounds: Box, frames: readonly PageFrame[], request: LayoutRequest): void => {
   const grid = Math.min(...frames.map((frame) => {
     const reach = reachOf(frame, request.wishes.overlap);
     return Math.ceil(boxWidth(bounds) / seamStep(reach.x)) * Math.ceil(boxHeight(bounds) / seamStep(reach.y));
   }));
   if (grid <= mostOfGrid) return;
   throw new UserError(undefined, [{
-    code: 'too-many-sheets', path: `jigs.${jig.jig}`, message: `${patternWords(jig, drawing)} is too large for this paper`,
+    code: 'too-many-sheets', path: 'paper', message: `${what} is too large for this paper`,
     got: `${millimetres(boxWidth(bounds))} by ${millimetres(boxHeight(bounds))}, a grid of ${grid} sheets`, allowed: 'at most 2000 sheets', nearest: 'a larger paper, or a smaller board',
   }]);
 };
@@ -82,9 +80,10 @@ const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[])
 export const choosePlan = (drawing: Drawing, jig: JigDrawing, request: LayoutRequest, font: Font): TilePlan => {
   const given = Object.hasOwn(request.wishes.seams, jig.jig) ? request.wishes.seams[jig.jig] : undefined;
   const frames = framesOf(request);
-  refuseVast(drawing, jig, frames, request);
+  const index = indexInk(drawing.items, font);
+  refuseVast(patternWords(jig, drawing), index.bounds, frames, request);
   const plans = frames.map((frame) => planTiles({
-    drawing, frame, correction: request.correction, overlap: request.wishes.overlap, ...(given !== undefined && { given }),
+    drawing, frame, correction: request.correction, overlap: request.wishes.overlap, index, ...(given !== undefined && { given }),
   }, font));
   const legal = plans.filter(isPlanLegal);
   if (legal.length === 0) return refuseSeams(jig.jig, given ?? { along: [], across: [] }, plans);

@@ -50,6 +50,8 @@ export interface TilingRequest {
   readonly correction: Correction;
   readonly overlap: number;
   readonly given?: GivenSeams;
+  /** The drawing's own index, where it is known already. */
+  readonly index?: InkIndex;
 }
 
 /** What a sheet of this frame sees of a drawing, mm as printed. */
@@ -76,7 +78,7 @@ const groundOf = (request: TilingRequest, font: Font): Ground => {
   const { drawing, frame } = request;
   const factors = pageCorrection(request.correction, frame.landscape);
   const toPage = scaling(1 / factors.x, 1 / factors.y);
-  const index = indexInk(isCorrected(factors) ? placeItems(drawing.items, toPage, 0) : drawing.items, font);
+  const index = isCorrected(factors) ? indexInk(placeItems(drawing.items, toPage, 0), font) : request.index ?? indexInk(drawing.items, font);
   const lettering = index.inks.flatMap((ink) => (ink.kind === 'block' && ink.item.kind === 'lettering' ? [{ box: ink.box, why: 'lettering' }] : []));
   const placed = (zones: readonly Zone[]): Zone[] => zones.map((z) => ({ ...z, box: boxUnder(toPage, z.box) }));
   return {
@@ -92,7 +94,7 @@ const extents = ({ index, reach }: Ground): { x: Omit<Axis, 'seams'>; y: Omit<Ax
 });
 
 /** Cells to a step: finer for few sheets, so that the search costs about the same however large the drawing. */
-const cellsPerStep = (sheets: number): number => Math.max(12, Math.min(48, Math.round(Math.sqrt(60_000 / Math.max(1, sheets)))));
+const cellsPerStep = (sheets: number): number => Math.max(12, Math.min(36, Math.round(Math.sqrt(30_000 / Math.max(1, sheets)))));
 
 const mapOf = ({ index, reach }: Ground): InkMap => {
   const step = { x: reach.x.window - reach.x.overlap, y: reach.y.window - reach.y.overlap };
