@@ -1,3 +1,4 @@
+import { landLimits, type Board } from './board.js';
 import { linerFrom } from './liner.js';
 import type { SlotFields } from './schema.js';
 import { woodRadius, type Mouth, type Slot } from './slot.js';
@@ -18,10 +19,11 @@ const mouthOf = ({ ease, flare, run }: SlotFields['mouth'], depth: number): Mout
 const edgeOf = (edge: SlotFields['edge'], index: number): 'front' | 'rear' =>
   edge === 'alternate' ? (index % 2 === 0 ? 'front' : 'rear') : edge;
 
-/** The pitch of a row: what the spec says, or the widest part and the room between. */
-export const pitchOf = (row: SlotFields): number => row.pitch ?? (row.widest ?? row.item.diameter) + row.gap;
+/** The pitch of a row: what the spec says, or the widest part and the room between, but no less than leaves a sound land. */
+const pitchOf = (row: SlotFields, radius: number, board: Board): number =>
+  row.pitch ?? Math.max((row.widest ?? row.item.diameter) + row.gap, 2 * radius + landLimits(board).sound);
 
-const slotsOfRow = (row: SlotFields, boardLength: number): Omit<Slot, 'number'>[] => {
+const slotsOfRow = (row: SlotFields, board: Board): Omit<Slot, 'number'>[] => {
   const liner = linerFrom(row.liner);
   const glue = row.glue ?? (liner.thickness > 0 ? glueByDefault : 0);
   const item = row.item.diameter;
@@ -31,11 +33,11 @@ const slotsOfRow = (row: SlotFields, boardLength: number): Omit<Slot, 'number'>[
     itemName: row.item.name, item, widest: row.widest ?? item, gap: row.gap, clearance: row.clearance, liner, glue,
     radius, widthGiven: row.width !== undefined, depth, mouth: mouthOf(row.mouth, depth),
   };
-  return stationsOf(row, boardLength, pitchOf(row)).map((at, i) => ({ ...shared, at, edge: edgeOf(row.edge, i) }));
+  return stationsOf(row, board.length, pitchOf(row, radius, board)).map((at, i) => ({ ...shared, at, edge: edgeOf(row.edge, i) }));
 };
 
 /** All slots of the board, numbered from the left end (the front one first where two stand at one station). mm. */
-export const arrangeSlots = (rows: readonly SlotFields[], boardLength: number): readonly Slot[] =>
-  rows.flatMap((row) => slotsOfRow(row, boardLength))
+export const arrangeSlots = (rows: readonly SlotFields[], board: Board): readonly Slot[] =>
+  rows.flatMap((row) => slotsOfRow(row, board))
     .sort((a, b) => a.at - b.at || (a.edge === b.edge ? 0 : a.edge === 'front' ? -1 : 1))
     .map((slot, i) => ({ ...slot, number: i + 1 }));

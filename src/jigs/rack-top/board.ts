@@ -37,3 +37,6 @@ export const endDistance = (board: Board, p: Point): number => {
 
 /** Distance from a point in the board to the nearer long edge; negative outside. Exact. */
 export const edgeDistance = ({ width }: Board, p: Point): number => Math.min(p.y, width - p.y);
+
+/** Narrowest land that is sound and that is just enough, mm; common practice. */
+export const landLimits = (board: Board): { readonly sound: number; readonly least: number } => ({ sound: Math.max(19, board.thickness), least: 12 });

@@ -1,12 +1,9 @@
-import { endInset, type Board } from './board.js';
+import { endInset, landLimits, type Board } from './board.js';
 import { axesApart, eachPairInReach } from './neighbours.js';
 import type { RackTop } from './rack-top.js';
 import { radiusToSpare } from './recess-shape.js';
 import { below, type Report, type Say } from './report.js';
 import type { Slot } from './slot.js';
-
-/** Narrowest land that is sound and that is just enough, mm; common practice. */
-export const landLimits = (board: Board): { readonly sound: number; readonly least: number } => ({ sound: Math.max(19, board.thickness), least: 12 });
 
 /** A finger of wood more than this many times longer than it is wide snaps along its short grain; common practice. */
 const fingerRatio = 2;

@@ -1,9 +1,10 @@
 import type { Finding } from '../../errors/finding.js';
 import type { Context } from '../jig.js';
+import { landLimits } from './board.js';
 import { checkHoles } from './check-holes.js';
 import { checkRecesses } from './check-recesses.js';
 import { checkShop } from './check-shop.js';
-import { checkSlots, landLimits } from './check-slots.js';
+import { checkSlots } from './check-slots.js';
 import type { RackTop } from './rack-top.js';
 import { woodBesideSplit } from './refuse-splits.js';
 import { closestPins, leastPinRoom } from './pins.js';

@@ -23,7 +23,7 @@ const mouth = (f: FieldReader) => z.strictObject({
 const slot = (f: FieldReader) => z.strictObject({
   count: f.count({ about: 'How many slots alike', max: 1000 }).default(1),
   at: f.length({ about: 'Station of the first slot’s axis from the left end; left out: the row stands in the middle of the board', max: longest }).optional(),
-  pitch: f.length({ about: 'Axis to axis along the board; left out: widest + gap', min: 1 }).optional(),
+  pitch: f.length({ about: 'Axis to axis along the board; left out: widest + gap, but no less than leaves a land of 19 mm or the board’s thickness', min: 1 }).optional(),
   item: f.round({ about: 'Round part that lies in the slot' }),
   widest: f.length({ about: 'Widest part of what hangs there (a blade, a handle); left out: the item itself' }).optional(),
   gap: f.length({ about: 'Room wanted between the widest parts of neighbours', max: 500 }).default(12),

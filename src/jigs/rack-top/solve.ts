@@ -34,7 +34,7 @@ export const solve = (fields: RackTopFields, context: Context): Outcome<RackTop>
   const rows = Array.isArray(fields.slots) ? fields.slots : [fields.slots];
   const early = [...refuseBoard(board, say), ...refuseCutter(cutter, say), ...refuseRows(rows)];
   if (early.length > 0) return refuse(early);
-  const slots = arrangeSlots(rows, board.length);
+  const slots = arrangeSlots(rows, board);
   const holes = fields.holes.map((hole, i) => solveHole(hole, board, i + 1));
   const { recesses, refused } = solveRecesses(fields.recesses, board, cutter, say);
   const splits = [...fields.split].sort((a, b) => a - b);

@@ -25,8 +25,10 @@ describe('slots', () => {
     expect(valuesOf({ slots: { ...slots, at: 100 } })['stations']).toEqual([100, 250, 400, 550]);
   });
 
-  it('take their pitch from the widest part and the gap', () => {
+  it('take their pitch from the widest part and the gap, or from a sound land', () => {
     expect(valuesOf({ slots: { count: 3, item: 24, widest: 90, gap: 20, depth: 60 } })['stations']).toEqual([290, 400, 510]);
+    // 26 mm of slot and a land as wide as the board is thick where what hangs is no wider than that.
+    expect(valuesOf({ slots: { count: 3, item: 24, depth: 60 } })['stations']).toEqual([347, 400, 453]);
   });
 
   it('leave a land of pitch − width on one edge, and the slant between alternate edges', () => {
