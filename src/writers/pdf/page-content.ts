@@ -1,6 +1,7 @@
 import type { Item, Lettering, Shape } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import { lineStyles, type LineType } from '../../drawing/line-types.js';
+import type { Path } from '../../geometry/path.js';
 import { rotation, transformPoint } from '../../geometry/transform.js';
 import { formatNumber } from '../format-number.js';
 import { pathOperators } from './path-operators.js';
@@ -60,8 +61,15 @@ const lineOperators = (item: Lettering, font: Font, used: UsedGlyphs): string[] 
   ];
 };
 
-const groupOperators = (group: Group, font: Font, used: UsedGlyphs): string[] => {
-  if ('shapes' in group) return [...(group.style === '' ? [] : [group.style]), ...group.shapes.flatMap((s) => pathOperators(s.path)), group.paint];
+/** A path's operators; the bars of a sheet are the same paths on all its neighbours, so they are written once. */
+const writtenPath = (path: Path, written: Shared['written']): string => {
+  const known = written.get(path) ?? pathOperators(path).join('\n');
+  written.set(path, known);
+  return known;
+};
+
+const groupOperators = (group: Group, { font, used, written }: Shared): string[] => {
+  if ('shapes' in group) return [...(group.style === '' ? [] : [group.style]), ...group.shapes.map((s) => writtenPath(s.path, written)), group.paint];
   const text = ['BT', ...group.lines.flatMap((line) => lineOperators(line, font, used)), 'ET'];
   return group.clip === '' ? text : ['q', group.clip, ...text, 'Q'];
 };
@@ -71,11 +79,12 @@ export interface Shared {
   readonly font: Font;
   readonly used: UsedGlyphs;
   readonly repeats: Repeats;
+  readonly written: WeakMap<Path, string>;
 }
 
 /**
  * The painting operators of a page, in mm from its top left with y down: the caller has set that frame. Round joins, flat
  * ends (a line ends where it ends). The font is resource /F. Refuses numbers that are not finite.
  */
-export const pageContent = (items: readonly Item[], { font, used, repeats }: Shared): string =>
-  ['1 j', ...grouped(items).map((group) => repeats(groupOperators(group, font, used).join('\n')))].join('\n');
+export const pageContent = (items: readonly Item[], shared: Shared): string =>
+  ['1 j', ...grouped(items).map((group) => shared.repeats(groupOperators(group, shared).join('\n')))].join('\n');

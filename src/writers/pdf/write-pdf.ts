@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import PDFDocument from 'pdfkit';
 import type { Font } from '../../drawing/font.js';
 import { cleanText } from '../../drawing/clean-text.js';
+import type { Path } from '../../geometry/path.js';
 import { GeometryError } from '../../errors/geometry-error.js';
 import type { Sheet } from '../../sheets/sheet.js';
 import { pointsPerMm } from '../../units/units.js';
@@ -94,10 +95,11 @@ export const writePdf = async (sheets: Iterable<Sheet> | AsyncIterable<Sheet>, m
   const fontObject = make({});
   const used: UsedGlyphs = new Map();
   const repeats = keepRepeats((content) => makeForm(content, fontObject, make), (name, form) => { internals.page.xobjects[name] = form; });
+  const shared = { font, used, repeats, written: new WeakMap<Path, string>() };
   const digest = createHash('sha256').update(JSON.stringify(meta));
   for await (const sheet of sheets) {
     openPage(sheet, target, fontObject);
-    const content = pageContent(sheet.items, { font, used, repeats });
+    const content = pageContent(sheet.items, shared);
     document.addContent(content);
     digest.update(`${sheet.width} ${sheet.height}\n${content}`);
   }
