@@ -75,12 +75,18 @@ export const labelField = (lines: readonly Path[], font: Font): LabelField => {
     && !(taken.get(key) ?? []).some((other) => boxesMeet(other, box)));
   return {
     put: (label, places, within) => {
+      // Measured once each way about the origin; a place only moves it.
+      const measured = new Map<number, Box>();
+      const boxAt = ({ at, turn = 0 }: Place): Box => {
+        const box = measured.get(turn) ?? growBox(itemsBounds(setLabel(label, { at: point(0, 0), turn }), font), clear);
+        measured.set(turn, box);
+        return { x0: box.x0 + at.x, y0: box.y0 + at.y, x1: box.x1 + at.x, y1: box.y1 + at.y };
+      };
       for (const place of places) {
-        const items = setLabel(label, place);
-        const box = growBox(itemsBounds(items, font), clear);
+        const box = boxAt(place);
         if ((within !== undefined && !boxContains(within, box)) || !isFree(box)) continue;
         for (const key of cellsOf(box)) keep(taken, key, box);
-        return { items, zone: { box, why: 'lettering' } };
+        return { items: setLabel(label, place), zone: { box, why: 'lettering' } };
       }
       return undefined;
     },

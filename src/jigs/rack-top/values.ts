@@ -21,7 +21,7 @@ const opening = (hole: LegHole, face: 'top' | 'under', board: Board): Value => {
 };
 
 const holeValues = (hole: LegHole, board: Board): Value => ({
-  top: opening(hole, 'top', board), under: opening(hole, 'under', board), boreLength: hole.boreLength, lean: degrees(hole.lean), toward: degrees(hole.toward),
+  top: opening(hole, 'top', board), under: opening(hole, 'under', board), boreLength: hole.boreLength, lean: degrees(hole.lean), leanToward: degrees(hole.toward),
 });
 
 /** The least inside radius of the board: seats of slots and insides of recesses. Undefined where there are neither. */
