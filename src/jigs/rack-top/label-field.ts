@@ -4,9 +4,8 @@ import { itemsBounds } from '../../drawing/item-bounds.js';
 import { letter } from '../../drawing/items.js';
 import { boxContains, boxesMeet, growBox, type Box } from '../../geometry/box.js';
 import { explicitSegments } from '../../geometry/explicit-segments.js';
-import { segmentLength } from '../../geometry/length.js';
-import type { Path } from '../../geometry/path.js';
-import { point, type Point } from '../../geometry/point.js';
+import type { Path, Segment } from '../../geometry/path.js';
+import { distance, point, type Point } from '../../geometry/point.js';
 import { segmentPoint } from '../../geometry/segment-point.js';
 
 /** A label of one line or several set under each other, mm. */
@@ -32,15 +31,27 @@ const clear = 1.2;
 const cell = 8;
 const spacing = 1.5;
 
+/** A length that a segment does not exceed: enough to space points by. */
+const lengthBound = (segment: Segment, from: Point): number => {
+  switch (segment.kind) {
+    case 'line': return distance(from, segment.to);
+    case 'arc': return Math.abs(segment.t1 - segment.t0) * Math.hypot(segment.u.x, segment.u.y, segment.v.x, segment.v.y);
+    case 'cubic': return distance(from, segment.c1) + distance(segment.c1, segment.c2) + distance(segment.c2, segment.to);
+  }
+};
+
 const samplesOf = (path: Path): Point[] => explicitSegments(path).flatMap(({ segment, from }) => {
-  const count = Math.max(1, Math.ceil(segmentLength(segment, from) / spacing));
+  const count = Math.max(1, Math.ceil(lengthBound(segment, from) / spacing));
   return Array.from({ length: count + 1 }, (_, i) => segmentPoint(segment, from, i / count));
 });
 
-const cellsOf = ({ x0, y0, x1, y1 }: Box): string[] => {
-  const keys: string[] = [];
+/** One number for a cell; no drawing is a million cells high. */
+const cellKey = (i: number, j: number): number => i * 1e6 + j;
+
+const cellsOf = ({ x0, y0, x1, y1 }: Box): number[] => {
+  const keys: number[] = [];
   for (let i = Math.floor(x0 / cell); i <= Math.floor(x1 / cell); i++) {
-    for (let j = Math.floor(y0 / cell); j <= Math.floor(y1 / cell); j++) keys.push(`${i},${j}`);
+    for (let j = Math.floor(y0 / cell); j <= Math.floor(y1 / cell); j++) keys.push(cellKey(i, j));
   }
   return keys;
 };
@@ -62,14 +73,14 @@ const setLabel = ({ lines }: Label, { at, turn = 0 }: Place): Item[] => {
  * label is small enough to slip between. The work for a label is that of its places and its own size, whatever the length of the board.
  */
 export const labelField = (lines: readonly Path[], font: Font): LabelField => {
-  const ink = new Map<string, Point[]>();
-  const taken = new Map<string, Box[]>();
-  const keep = <T>(index: Map<string, T[]>, key: string, value: T): void => {
+  const ink = new Map<number, Point[]>();
+  const taken = new Map<number, Box[]>();
+  const keep = <T>(index: Map<number, T[]>, key: number, value: T): void => {
     const found = index.get(key);
     if (found === undefined) index.set(key, [value]);
     else found.push(value);
   };
-  for (const p of lines.flatMap(samplesOf)) keep(ink, `${Math.floor(p.x / cell)},${Math.floor(p.y / cell)}`, p);
+  for (const p of lines.flatMap(samplesOf)) keep(ink, cellKey(Math.floor(p.x / cell), Math.floor(p.y / cell)), p);
   const isFree = (box: Box): boolean => cellsOf(box).every((key) =>
     !(ink.get(key) ?? []).some((p) => p.x > box.x0 && p.x < box.x1 && p.y > box.y0 && p.y < box.y1)
     && !(taken.get(key) ?? []).some((other) => boxesMeet(other, box)));
