@@ -1,4 +1,4 @@
-import type { Item, JigDrawing } from '../drawing/drawing.js';
+import type { JigDrawing } from '../drawing/drawing.js';
 import { firstSheets } from './first-sheets.js';
 import { jigsOn } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
@@ -32,19 +32,13 @@ const contentRows = (jigs: readonly JigDrawing[], body: Body, before: number): [
   });
 };
 
-/** The opening sheets. How many they are decides the numbers that they print, so they are set again until both agree. */
+/** The sheets that open a set. */
 export const openingPages = (setting: Setting, frame: PageFrame, body: Body, warnings: readonly string[]): Planned[] => {
   const { request, font } = setting;
   const tiled = body.tiles.map((t) => t.tiled);
-  const set = (before: number): Item[][] =>
-    firstSheets({ tiled, rows: contentRows(request.jigs, body, before), warnings }, frame, request, font);
-  let count = 1;
-  let pages = set(count);
-  for (let again = 0; again < 4 && pages.length !== count; again++) {
-    count = pages.length;
-    pages = set(count);
-  }
-  return pages.map((items, i) => plainPage(setting, frame, { title: i === 0 ? 'Scale check and map' : 'Scale check and map, continued', items }));
+  const rows = (before: number): [string, string][] => contentRows(request.jigs, body, before);
+  return firstSheets({ tiled, rows, warnings }, frame, request, font)
+    .map((items, i) => plainPage(setting, frame, { title: i === 0 ? 'Scale check and map' : 'Scale check and map, continued', items }));
 };
 
 /** Jigs by the number of the page that they first come on, `before` pages coming first. */

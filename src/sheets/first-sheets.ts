@@ -17,8 +17,8 @@ import type { TiledDrawing } from './tile-sheet.js';
 /** What the first sheet says of the set. */
 export interface Contents {
   readonly tiled: readonly TiledDrawing[];
-  /** A row for each jig's patterns and set-ups: what it is, on which sheets. */
-  readonly rows: readonly (readonly [string, string])[];
+  /** A row for each jig's patterns and set-ups: what it is, on which sheets, when so many sheets come before. */
+  readonly rows: (before: number) => readonly (readonly [string, string])[];
   readonly warnings: readonly string[];
 }
 
@@ -44,20 +44,35 @@ const mapBlocks = (tiled: TiledDrawing, request: LayoutRequest, room: { width: n
 
 /**
  * The drawn parts of the sheets that open a set: scale check, list of sheets, maps, closing distances, findings. One page
- * where that does.
+ * where that does. How many pages there are decides the numbers in the list, so it is set until both agree.
  */
 export const firstSheets = (contents: Contents, frame: PageFrame, request: LayoutRequest, font: Font): Item[][] => {
   const area = growBox(frame.area, -1);
   const width = area.x1 - area.x0;
   const top = scaleCheck(area, frame, request, font);
   const room = { width, height: Math.min(70, (area.y1 - area.y0) / 3) };
-  const blocks: FlowBlock[] = [
-    heading('Sheets of this set', width, font),
-    ...tableBlocks({ rows: contents.rows.map(([jig, where]) => [shortened(jig), shortened(where, 400)]) }, width, font),
+  const findings = [...contents.warnings, ...request.findings.map(findingWords)];
+  const after: FlowBlock[] = [
     ...contents.tiled.flatMap((tiled) => mapBlocks(tiled, request, room, font)),
-    ...(contents.warnings.length + request.findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
-    ...paragraphs([...contents.warnings, ...request.findings.map(findingWords)], width, font, { mark: () => '–' }),
+    ...(findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
+    ...paragraphs(findings, width, font, { mark: () => '–' }),
   ];
-  const pages = flow(blocks, { ...area, y0: area.y0 + top.height + 4 }, area);
-  return pages.map((items, i) => (i === 0 ? [...moveItems(top.items, area.x0, area.y0), ...items] : items));
+  const set = (before: number): Item[][] => {
+    const rows = contents.rows(before).map(([jig, where]) => [shortened(jig), shortened(where, 400)]);
+    const list = [heading('Sheets of this set', width, font), ...tableBlocks({ rows }, width, font)];
+    return flow([...list, ...after], { ...area, y0: area.y0 + top.height + 4 }, area);
+  };
+  const [first, ...more] = agreed(set);
+  return [[...moveItems(top.items, area.x0, area.y0), ...first!], ...more];
+};
+
+/** The pages that are as many as they were set for. */
+const agreed = (set: (before: number) => Item[][]): Item[][] => {
+  let count = 1;
+  let pages = set(count);
+  for (let again = 0; again < 4 && pages.length !== count; again++) {
+    count = pages.length;
+    pages = set(count);
+  }
+  return pages;
 };

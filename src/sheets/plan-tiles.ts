@@ -52,6 +52,8 @@ export interface TilingRequest {
   readonly given?: GivenSeams;
   /** The drawing's own index, where it is known already. */
   readonly index?: InkIndex;
+  /** How many sheets the plain grid takes, where that is known already. */
+  readonly plainSheets?: number;
 }
 
 /** What a sheet of this frame sees of a drawing, mm as printed. */
@@ -190,7 +192,7 @@ export const planTiles = (request: TilingRequest, font: Font): TilePlan => {
   const ground = groundOf(request, font);
   const [map, cut] = [mapOf(ground), cutter(ground.index)];
   const plain = plainGrid(ground);
-  const plainSheets = inkedTiles(cut, plain, font).length;
+  const plainSheets = request.plainSheets ?? inkedTiles(cut, plain, font).length;
   const plan = (grid: Grid): TilePlan => planOf(ground, grid, isGridLegal(grid) ? neededTiles(cut, grid, font) : [], { cut, map, plainSheets });
   const given = (request.given?.along.length ?? 0) + (request.given?.across.length ?? 0) > 0;
   const isRow = isSingle(ground, 'x') || isSingle(ground, 'y');

@@ -33,6 +33,10 @@ const figure = (at: { x: number; y: number }, text: string, index: InkIndex, fon
   return free === undefined ? [] : [free];
 };
 
+/** The ink that a figure beside the spine could touch. */
+const nearSpine = (index: InkIndex, y: number): InkIndex =>
+  ({ ...index, inks: index.inks.filter(({ box }) => box.y0 < y + 8 && box.y1 > y - 8) });
+
 /**
  * The drawing's items and, where it asks for a spine, the line at the height of its datum from end to end, ticked with
  * stations every 100 mm or 4 in: what one lays a steel rule along once the sheets are taped. Exact.
@@ -40,6 +44,7 @@ const figure = (at: { x: number; y: number }, text: string, index: InkIndex, fon
 export const withSpine = (drawing: Drawing, units: Units, font: Font): readonly Item[] => {
   if (!drawing.spine) return drawing.items;
   const index = indexInk(drawing.items, font);
+  const near = nearSpine(index, drawing.datum.y);
   const { x: x0, y } = drawing.datum;
   const step = stationStep(units);
   const first = Math.ceil((index.bounds.x0 - x0) / step - 1e-9);
@@ -50,7 +55,7 @@ export const withSpine = (drawing: Drawing, units: Units, font: Font): readonly 
     shape('centre', line(point(index.bounds.x0, y), point(index.bounds.x1, y)), 'spine'),
     ...stations.flatMap((k) => {
       const at = point(x0 + k * step, y);
-      return [shape('mark', line(point(at.x, y - tick), point(at.x, y + tick)), 'station-tick'), ...figure(at, lengthMain(k * step, units), index, font)];
+      return [shape('mark', line(point(at.x, y - tick), point(at.x, y + tick)), 'station-tick'), ...figure(at, lengthMain(k * step, units), near, font)];
     }),
   ];
 };
