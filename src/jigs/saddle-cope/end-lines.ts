@@ -7,8 +7,9 @@ import type { Path } from '../../geometry/path.js';
 import { point } from '../../geometry/point.js';
 import { line } from '../../geometry/shapes.js';
 import { saddleCurve, wingParameters } from '../../geometry/saddle-curve.js';
+import { sawCutHeight } from '../../geometry/saw-cut.js';
 import { band, type StripLayout } from './strip-layout.js';
-import { firstCutHeight, type SaddleCopeSolution, type SaddleEnd } from './solve.js';
+import type { SaddleCopeSolution, SaddleEnd } from './solve.js';
 
 const tolerance = 0.0008;
 const quarters = [0, 0.5 * Math.PI, Math.PI, 1.5 * Math.PI, 2 * Math.PI];
@@ -33,7 +34,7 @@ const onStrip = (curve: Curve, end: SaddleEnd, strip: StripLayout): Path => {
 const firstCut = (end: SaddleEnd): Curve => {
   const { branch, angle } = end.joint;
   return {
-    point: (phi) => point(0, -firstCutHeight(end.joint, phi)),
+    point: (phi) => point(0, -sawCutHeight(end.joint, phi)),
     slope: (phi) => point(0, (branch * Math.sin(phi)) / Math.tan(angle)),
   };
 };

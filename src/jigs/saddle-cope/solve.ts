@@ -1,8 +1,9 @@
 import type { Finding } from '../../errors/finding.js';
 import { saddleHeight, type SaddleJoint } from '../../geometry/saddle.js';
+import { saddleHeights, wingAngle } from '../../geometry/saddle-heights.js';
+import { hollowDepth, sawCutHeight } from '../../geometry/saw-cut.js';
 import type { Round } from '../../spec/spec.js';
 import type { Context, Outcome } from '../jig.js';
-import { hornHeight } from './horn-height.js';
 import { solvePin, type Pin } from './pin.js';
 import { reachRefusals } from './reach.js';
 import type { SaddleCopeFields } from './schema.js';
@@ -54,29 +55,19 @@ export const step = Math.PI / 12;
 /** Whether an end is cut square: then neither side is the acute one. */
 export const isSquare = ({ joint }: SaddleEnd): boolean => Math.abs(Math.PI / 2 - joint.angle) < 1e-9;
 
-/** The height of the plane first cut at φ: the plane that leaves all of the wings. mm from the crossing. */
-export const firstCutHeight = ({ main, branch, angle, offset }: SaddleJoint, phi: number): number => {
-  const reach = Math.abs(offset) + branch;
-  return (Math.sqrt(Math.max(0, (main - reach) * (main + reach))) + branch * Math.cos(phi) * Math.cos(angle)) / Math.sin(angle);
-};
-
 const solveEnd = (name: SaddleEnd['name'], main: Round, joint: SaddleJoint, twist: number, abrasive: number): SaddleEnd => {
-  const reach = Math.abs(joint.offset) + joint.branch;
-  const height = (phi: number): number => saddleHeight(joint, phi);
-  const lowestOver = Math.max(0, Math.abs(joint.offset) - joint.branch);
-  const wingOver = Math.sqrt(Math.max(0, (joint.main - reach) * (joint.main + reach)));
+  const { throat, longPoint, least, greatest } = saddleHeights(joint);
   return {
-    name, main, joint, twist,
-    throat: height(0),
-    longPoint: height(Math.PI),
-    wing: wingOver / Math.sin(joint.angle),
-    horn: hornHeight(joint, -1),
-    crest: hornHeight(joint, 1),
-    saddleDepth: Math.sqrt((joint.main - lowestOver) * (joint.main + lowestOver)) - wingOver,
-    wingAngle: Math.acos(Math.min(1, reach / joint.main)),
+    name, main, joint, twist, throat, longPoint,
+    // The plane first cut touches the edge at the wing that reaches furthest.
+    wing: sawCutHeight(joint, Math.PI / 2),
+    horn: least,
+    crest: greatest,
+    saddleDepth: hollowDepth(joint),
+    wingAngle: wingAngle(joint),
     sawAngle: Math.PI / 2 - joint.angle,
     formRadius: joint.main - abrasive,
-    ordinates: Array.from({ length: 24 }, (_, i) => height(i * step)),
+    ordinates: Array.from({ length: 24 }, (_, i) => saddleHeight(joint, i * step)),
   };
 };
 

@@ -1,5 +1,6 @@
+import { sawCutHeight } from '../../geometry/saw-cut.js';
 import type { Units } from '../../units/units.js';
-import { firstCutHeight, type SaddleCopeSolution, type SaddleEnd } from './solve.js';
+import type { SaddleCopeSolution, SaddleEnd } from './solve.js';
 
 /** Paper left beyond the last line at a cut end, and the band above the datum line that holds its lettering, mm. */
 const beyond = 12;
@@ -26,7 +27,7 @@ export interface StripLayout {
 }
 
 /** Length of branch, mm, from the horn to where the paper ends beyond it. */
-const tail = (end: SaddleEnd): number => end.horn - Math.min(end.horn, firstCutHeight(end.joint, Math.PI), firstCutHeight(end.joint, 0)) + beyond;
+const tail = (end: SaddleEnd): number => end.horn - Math.min(end.horn, sawCutHeight(end.joint, Math.PI), sawCutHeight(end.joint, 0)) + beyond;
 
 /** A datum distance that reads well: the next 10 mm or half inch up, but within what a short branch has. */
 const roundDatum = (least: number, most: number, units: Units): number => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { saddleCope } from '../../../src/jigs/saddle-cope/index.js';
-import { firstCutHeight, isSquare } from '../../../src/jigs/saddle-cope/solve.js';
+import { sawCutHeight } from '../../../src/geometry/saw-cut.js';
+import { isSquare } from '../../../src/jigs/saddle-cope/solve.js';
 import { radians } from '../../../src/units/units.js';
 import { context, fields, solved } from './written.js';
 
@@ -70,7 +71,7 @@ describe('solve', () => {
   it('keeps all of the wood with the first saw cut: nowhere above the edge, touching it at the wing', () => {
     for (const offset of [-5, 0, 7]) {
       const { near } = solved(fields({ angle: radians(50), offset }));
-      const spare = near.ordinates.map((z, i) => z - firstCutHeight(near.joint, (i * Math.PI) / 12));
+      const spare = near.ordinates.map((z, i) => z - sawCutHeight(near.joint, (i * Math.PI) / 12));
       expect(Math.min(...spare)).toBeGreaterThan(-1e-12);
       expect(Math.min(...spare)).toBeLessThan(1e-12);
     }
