@@ -10,12 +10,14 @@ export interface RuleBarOptions {
   readonly axis: 'x' | 'y';
   /** Exact: the base line is as long as this. */
   readonly length: number;
-  /** Which rules it carries: millimetres on the left of the way (above an x-bar), inches on the right. */
+  /** Which rules have all ticks and figures: millimetres on the left of the way (above an x-bar), inches on the right. */
   readonly rules?: 'both' | 'mm' | 'inch';
 }
 
 const figureHeight = 1.8;
 const longestTick = 3;
+/** Of the unit without figures: no longer than the end strokes reach. */
+const plainTick = 1.4;
 
 /** How far a rule reaches from the base line, mm: its longest ticks and its figures. */
 export const ruleDepth = longestTick + 0.5 + figureHeight;
@@ -37,9 +39,14 @@ const rule = (length: number, side: 1 | -1, of: { step: number; whole: number; v
   ];
 };
 
+/** Short ticks without figures of the other unit: whole centimetres or inches, and their halves. */
+const plainTicks = (length: number, side: 1 | -1, half: number): Item[] =>
+  Array.from({ length: Math.floor(length / half + 1e-6) + 1 }, (_, k) =>
+    shape('mark', line(point(k * half, 0), point(k * half, side * (k % 2 === 0 ? plainTick : 0.6 * plainTick)))));
+
 /**
  * A bar divided like a rule: millimetres on one side, sixteenths of an inch on the other, figures at every 10 mm and every
- * inch. The base line (part `x-bar` or `y-bar`) is exactly the nominal length from `at`, its zero; end strokes cross it where it ends.
+ * inch; where only one rule is asked for, the other unit has short ticks without figures. The base line (part `x-bar` or `y-bar`) is exactly the nominal length from `at`, its zero; end strokes cross it where it ends.
  */
 export const ruleBar = (at: { readonly x: number; readonly y: number }, { axis, length, rules = 'both' }: RuleBarOptions): Item[] => {
   const mm = rule(length, -1, { step: 1, whole: 10, value: 10, unit: 'mm', tick: mmTick });
@@ -49,7 +56,8 @@ export const ruleBar = (at: { readonly x: number; readonly y: number }, { axis, 
   // Ticks and figures between lines of another type: they make the same run on every sheet, which a PDF then holds once.
   const items = [
     shape('reference', line(point(0, 0), point(length, 0)), `${axis}-bar`),
-    ...(rules === 'inch' ? [] : mm), ...(rules === 'mm' ? [] : inches), ...ends,
+    ...(rules === 'inch' ? plainTicks(length, -1, 5) : mm),
+    ...(rules === 'mm' ? plainTicks(length, 1, mmPerInch / 2) : inches), ...ends,
   ];
   return turnItems(items, axis === 'x' ? 0 : -Math.PI / 2, at.x, at.y);
 };

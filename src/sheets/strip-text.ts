@@ -20,37 +20,39 @@ export interface StripWords {
   readonly running: readonly string[];
 }
 
-/** Least lettering of ISO 3098; base lines as far apart as the font's ascenders and descenders need to keep clear of each other. */
-const height = 1.8;
-const ascent = 2.05;
-const descent = 0.56;
-const pitch = 2.56;
+/** Heights of capitals tried, the first that holds all of the words taken; the last is the least of ISO 3098. */
+const heights = [2.5, 2.2, 1.8] as const;
+/** In heights of a capital; base lines as far apart as the font's ascenders and descenders need to keep clear of each other. */
+const ascent = 1.14;
+const descent = 0.31;
+const pitch = 1.425;
 const gutter = 4;
 const columnWidth = 86;
 
-/** Breaks text into lines of a width, mm. */
-export type Wrap = (text: string, width: number) => readonly string[];
+/** Breaks text into lines of a width for capitals of a height, mm. */
+export type Wrap = (text: string, width: number, height: number) => readonly string[];
 
 /** Breaks text of strips, and remembers: most of what a strip says is the same on all sheets of a drawing. */
 export const stripWrap = (font: Font): Wrap => {
   const known = new Map<string, readonly string[]>();
-  return (text, width) => {
-    const key = `${width} ${text}`;
+  return (text, width, height) => {
+    const key = `${height} ${width} ${text}`;
     const lines = known.get(key) ?? wrapText(text, width, height, font);
     known.set(key, lines);
     return lines;
   };
 };
 
-/** Text in at most `lines` lines; what is too much gives way to `more`. */
-const wrapWithin = (text: string, lines: number, of: { width: number; more: string }, font: Font, wrap: Wrap): string[] => {
-  const all = wrap(text, of.width);
-  if (all.length <= lines) return [...all];
-  return [...all.slice(0, lines - 1), fitText(of.more, of.width, height, font)];
-};
+/** Lettering of one height, and how it is measured. */
+interface Hand {
+  readonly height: number;
+  readonly font: Font;
+  readonly wrap: Wrap;
+}
 
 /** How many lines of the strip a box holds. */
-const lineCount = (box: Box): number => Math.max(1, Math.floor((box.y1 - box.y0 - ascent - descent) / pitch + 1e-6) + 1);
+const lineCount = (box: Box, height: number): number =>
+  Math.max(1, Math.floor((box.y1 - box.y0 - (ascent + descent) * height) / (pitch * height) + 1e-6) + 1);
 
 interface LinesSet {
   readonly lines: readonly Statement[];
@@ -59,32 +61,50 @@ interface LinesSet {
 }
 
 /** Statements one under the other in at most `room` lines; names and titles in one line each, ending in … where they are longer. */
-const setLines = (statements: readonly Statement[], room: number, width: number, of: { font: Font; wrap: Wrap }): LinesSet => {
+const setLines = (statements: readonly Statement[], room: number, width: number, { height, font, wrap }: Hand): LinesSet => {
   const lines: Statement[] = [];
   const rest: string[] = [];
   for (const { text, part, single } of statements) {
     const words = text.slice(0, 600);
-    const whole = single === true ? [fitText(words, width, height, of.font)] : of.wrap(words, width);
+    const whole = single === true ? [fitText(words, width, height, font)] : wrap(words, width, height);
     if (rest.length === 0 && lines.length + whole.length <= room) lines.push(...whole.map((line) => ({ text: line, part })));
     else rest.push(single === true ? whole[0]! : words);
   }
   return { lines, rest };
 };
 
+/** The two columns set in one height, and whether all of the words found room uncut. */
+const setColumns = (box: Box, words: StripWords, hand: Hand) => {
+  const count = lineCount(box, hand.height);
+  const width = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
+  const statements = words.lines.filter((w) => w.text !== '');
+  const left = setLines(statements, count, width, hand);
+  const beside = { x: box.x0 + width + gutter, width: box.x1 - box.x0 - width - gutter };
+  const right = hand.wrap([...left.rest, ...words.running.filter((w) => w !== '')].join('  '), beside.width, hand.height);
+  const uncut = statements.every(({ text, single }) => single !== true || hand.font.width(text, hand.height) <= width);
+  return { height: hand.height, count, left: left.lines, right, beside, whole: uncut && left.rest.length === 0 && right.length <= count };
+};
+
+/** The columns in the largest height that holds all of the words, else in the least. */
+const largest = (box: Box, words: StripWords, of: { font: Font; wrap: Wrap }): ReturnType<typeof setColumns> => {
+  for (const height of heights.slice(0, -1)) {
+    const set = setColumns(box, words, { height, ...of });
+    if (set.whole) return set;
+  }
+  return setColumns(box, words, { height: heights.at(-1)!, ...of });
+};
+
 /**
- * The words of a strip in two columns: statements line by line at the left, the running words beside them. What finds no
- * room is left out at the end of the running words, and the last line then says `more`: put what must be read first.
+ * The words of a strip in two columns: statements line by line at the left, the running words beside them, as large as all
+ * of them find room. What finds none is left out at the end of the running words, and the last line then says `more`: put
+ * what must be read first.
  */
 export const stripText = (box: Box, words: StripWords, more: string, of: { font: Font; wrap: Wrap }): Item[] => {
-  const count = lineCount(box);
-  const width = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
-  const left = setLines(words.lines.filter((w) => w.text !== ''), count, width, of);
-  const running = [...left.rest, ...words.running.filter((w) => w !== '')];
-  const rest = { x: box.x0 + width + gutter, width: box.x1 - box.x0 - width - gutter };
-  const right = wrapWithin(running.join('  '), count, { width: rest.width, more }, of.font, of.wrap);
-  const base = (i: number): number => box.y0 + ascent + i * pitch;
+  const { height, count, left, right, beside } = largest(box, words, of);
+  const shown = right.length <= count ? right : [...right.slice(0, count - 1), fitText(more, beside.width, height, of.font)];
+  const base = (i: number): number => box.y0 + (ascent + i * pitch) * height;
   return [
-    ...left.lines.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),
-    ...right.map((text, i) => letter(point(rest.x, base(i)), text, { height, part: 'strip-words' })),
+    ...left.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),
+    ...shown.map((text, i) => letter(point(beside.x, base(i)), text, { height, part: 'strip-words' })),
   ];
 };
