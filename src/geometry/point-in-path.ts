@@ -1,6 +1,6 @@
 import { explicitSegments, type PlacedSegment } from './explicit-segments.js';
 import { monotoneKnots } from './monotone-knots.js';
-import type { Path } from './path.js';
+import { endOf, type Path } from './path.js';
 import type { Point } from './point.js';
 import { segmentPoint } from './segment-point.js';
 
@@ -17,12 +17,15 @@ const xAtLevel = ({ segment, from }: PlacedSegment, a: number, b: number, level:
 
 /** How often a ray to the right of `p` passes a segment, signed. Half-open in y, so that a joint on the ray counts once. */
 const passes = (placed: PlacedSegment, p: Point): number => {
+  const { segment, from } = placed;
   const knots = monotoneKnots(placed);
+  // The ends as the neighbouring segments have them: worked out from t they may be a rounding off, and a joint counts twice.
+  const level = (i: number): number => (i === 0 ? from.y : i === knots.length - 1 ? endOf(segment).y : segmentPoint(segment, from, knots[i]!).y);
   let count = 0;
   for (let i = 1; i < knots.length; i += 1) {
     const [a, b] = [knots[i - 1]!, knots[i]!];
-    const below = segmentPoint(placed.segment, placed.from, a).y <= p.y;
-    if (below === segmentPoint(placed.segment, placed.from, b).y <= p.y) continue;
+    const below = level(i - 1) <= p.y;
+    if (below === level(i) <= p.y) continue;
     if (xAtLevel(placed, a, b, p.y) > p.x) count += below ? 1 : -1;
   }
   return count;

@@ -61,6 +61,10 @@ describe('pointInPath', () => {
       if (pathDistance(line(p, p), { ...path, closed: true }).distance > 1e-3) expect(pointInPath(path, p)).toBe(winding(path, p) !== 0);
     }), { numRuns: 300 });
   });
+  it('counts a joint once where the line to it ends a rounding beyond it', () => {
+    const there: Path = { start: point(0, 0.014), segments: [{ kind: 'cubic', c1: point(0, 0), c2: point(0, 0), to: point(0, -0.118) }], closed: false };
+    expect(pointInPath(there, point(-0.002, 0.014))).toBe(false);
+  });
   it('counts a corner level with the point once', () => {
     const diamond = polyline([point(0, -5), point(5, 0), point(0, 5), point(-5, 0)], true);
     expect([point(0, 0), point(-6, 0), point(6, 0), point(-6, -5), point(-6, 5)].map((p) => pointInPath(diamond, p))).toEqual([true, false, false, false, false]);
