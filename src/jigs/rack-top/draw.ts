@@ -3,25 +3,27 @@ import type { Font } from '../../drawing/font.js';
 import type { Finding } from '../../errors/finding.js';
 import type { Context } from '../jig.js';
 import { shortDrillCaution, shortDustCaution, shortRouterCaution } from './cautions.js';
-import { drawTop, drawUnderside, undersideDiffers } from './draw-board.js';
+import { drawTop } from './draw-board.js';
 import { drawJoint } from './draw-joint.js';
 import { drawPlug, plugGroups } from './draw-plug.js';
 import { drawRecessTemplate } from './draw-recess-template.js';
 import { drawStick } from './draw-stick.js';
 import { drawTemplate } from './draw-template.js';
+import { drawUnderside } from './draw-underside.js';
+import { undersidePatches } from './underside-patches.js';
 import { templateGroups } from './pins.js';
 import type { RackTop } from './rack-top.js';
 import { setUps } from './set-ups.js';
 import { assumedDiameters } from './words.js';
 
-/** The whole top; the underside only where it differs; a template for each kind of slot with its pitch sticks; test discs, recesses, joints. */
+/** The whole top; patches of the underside where it differs; a template for each kind of slot with its pitch sticks; test discs, recesses, joints. */
 export const draw = (top: RackTop, context: Context, font: Font, findings: readonly Finding[]): JigDrawing => {
   const groups = templateGroups(top);
   const walked = (['front', 'rear'] as const).filter((edge) => top.slots.filter((s) => s.edge === edge).length > 1);
   return {
     jig: context.name, kind: 'rack-top', title: `${context.name}: rack top`,
     patterns: [
-      drawTop(top, context, font), ...(undersideDiffers(top) ? [drawUnderside(top, context, font)] : []),
+      drawTop(top, context, font), ...undersidePatches(top).map((patch, i) => drawUnderside(patch, i + 1, top, context, font)),
       ...groups.map((group) => drawTemplate(group, top, { context, font, as: 'pattern' })), ...walked.map((edge) => drawStick(edge, groups, top, context, font)),
       ...plugGroups(top.holes).map((holes, i) => drawPlug(holes, i + 1, context)), ...top.recesses.map((recess) => drawRecessTemplate(recess, top, context, font)),
       ...top.splits.map((station, i) => drawJoint(station, i + 1, top, context, font)),

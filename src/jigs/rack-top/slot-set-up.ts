@@ -1,5 +1,9 @@
-import type { NumberRow, SetUp } from '../../drawing/drawing.js';
+import type { Drawing, NumberRow, SetUp } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
+import { placeItems } from '../../drawing/items.js';
+import { itemsBounds } from '../../drawing/item-bounds.js';
+import { boxHeight } from '../../geometry/box.js';
+import { scaling } from '../../geometry/transform.js';
 import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
 import type { Context } from '../jig.js';
 import { bottomBit } from './bits.js';
@@ -8,72 +12,92 @@ import { drawTemplate } from './draw-template.js';
 import type { TemplateGroup } from './pins.js';
 import type { RackTop } from './rack-top.js';
 import type { Slot } from './slot.js';
-import { linerWords, slotGroups, slotsNamed } from './words.js';
+import { linerWords, numbersOf, slotGroups, slotsNamed } from './words.js';
 
-/** Each allowance in the order in which it is applied, with what it brings the half-width to. */
-const allowanceRows = (slot: Slot, { cutter }: RackTop, say: (mm: number) => string): string[][] => {
-  const { item, clearance, liner, glue, radius, widthGiven } = slot;
-  const steps: [string, number][] = [
-    [`half of ${slot.itemName}, measured`, item / 2], ['clearance, each side', clearance], [linerWords(slot), liner.squeezed], ['glue line', glue],
-  ];
-  let sum = 0;
-  const rows = steps.map(([what, by], i) => {
-    sum += by;
-    return [`${i + 1}`, what, millimetres(by), say(sum)];
-  });
-  return [
-    ...rows, ...(widthGiven ? [['5', 'width given in its place', '', say(radius)]] : []),
-    ...(cutter.offset > 0 ? [[widthGiven ? '6' : '5', 'template only: (bushing − cutter) ÷ 2', millimetres(cutter.offset), say(radius + cutter.offset)]] : []),
-  ];
+type Table = SetUp['tables'][number];
+
+/** Each allowance in the order in which it is applied, left to right: a row for each kind of item, so that one page holds the operation. */
+const allowanceTable = (slots: readonly Slot[], { cutter }: RackTop, say: (mm: number) => string): Table => {
+  const bushed = cutter.offset > 0;
+  return {
+    heading: 'Half-width: allowances in the order applied',
+    columns: ['slot', 'half the item', '+ clearance', '+ lining', '+ glue', '= in the wood', ...(bushed ? ['+ (bushing − cutter) ÷ 2', '= template'] : [])],
+    rows: slotGroups(slots).map((group) => {
+      const slot = group[0]!;
+      const { item, clearance, glue, radius, widthGiven } = slot;
+      return [
+        numbersOf(group.map((s) => s.number)), `${slot.itemName}: ${millimetres(item / 2)}`, millimetres(clearance), linerWords(slot), millimetres(glue),
+        `${say(radius)}${widthGiven ? ', width given' : ''}`, ...(bushed ? [millimetres(cutter.offset), say(radius + cutter.offset)] : []),
+      ];
+    }),
+  };
 };
 
 const mouthWords = ({ mouth }: Slot, say: (mm: number) => string): string => [
   ...(mouth.flare > 0 ? [`flared ${angleLabel(mouth.flare)} over ${say(mouth.run)}`] : []), ...(mouth.ease > 0 ? [`eased R ${say(mouth.ease)}`] : []),
 ].join(', ') || 'square';
 
-const numbersOf = (group: TemplateGroup, top: RackTop, context: Context): NumberRow[] => {
+/** The stations of so few slots stand among the numbers, those of more in a table of their own. */
+const fewSlots = 3;
+
+const numberRows = (group: TemplateGroup, top: RackTop, context: Context): NumberRow[] => {
   const say = (mm: number): string => lengthLabel(mm, context.units);
   const slot = group.slots[0]!;
   const bit = bottomBit(slot, context.shop, context.units);
   const { cutter, pins } = top;
   return [
     { label: 'Item, measured', value: `${slot.itemName}, Ø ${say(slot.item)}` },
-    { label: 'Slot in the wood, width', value: say(2 * slot.radius) }, { label: 'Seat radius', value: say(slot.radius) },
+    { label: 'Slot in the wood', value: `${say(2 * slot.radius)} wide` }, { label: 'Seat', value: `R ${say(slot.radius)}` },
     { label: 'Edge to the seat’s axis', value: say(slot.depth) }, { label: 'Mouth', value: mouthWords(slot, say) },
-    { label: 'Drill the bottom first with', value: `Ø ${say(bit)}` }, { label: 'leaves to trim, on the radius', value: millimetres(slot.radius - bit / 2) },
+    { label: 'Drill the bottom first', value: `Ø ${say(bit)}; leaves ${millimetres(slot.radius - bit / 2)} all round` },
     { label: 'Cutter', value: `Ø ${say(cutter.diameter)}${cutter.bushing === undefined ? ', flush trim' : ''}` },
-    ...(cutter.bushing === undefined ? [] : [{ label: 'Guide bushing', value: `Ø ${say(cutter.bushing)}` }, { label: 'Template edge into the wood', value: millimetres(cutter.offset) }]),
+    ...(cutter.bushing === undefined ? [] : [{ label: 'Guide bushing', value: `Ø ${say(cutter.bushing)}; template ${millimetres(cutter.offset)} into the wood` }]),
     { label: 'Index pins', value: `Ø ${say(pins.diameter)}, ${say(group.spacing)} apart` },
-    ...(top.land === undefined ? [] : [{ label: 'Narrowest land of the board', value: say(top.land.width) }]),
-    { label: 'Make', value: `${group.slots.length}: ${slotsNamed(group.slots)}` },
+    ...(top.land === undefined ? [] : [{ label: 'Narrowest land', value: say(top.land.width) }]),
+    ...(group.slots.length > fewSlots ? [{ label: 'Make', value: `${group.slots.length}: ${slotsNamed(group.slots)}` }]
+      : group.slots.map((s) => ({ label: `Station of slot ${s.number}`, value: `${say(s.at)} from the left end${s.edge === 'rear' ? ', rear edge' : ''}` }))),
   ];
 };
 
-const stationRows = (slots: readonly Slot[], say: (mm: number) => string): string[][] =>
-  slots.map((s) => [String(s.number), s.edge, say(s.at), s.itemName]);
+/** Stations side by side in one table, three slots in a row. */
+const stationTable = (slots: readonly Slot[], say: (mm: number) => string): Table => {
+  const edges = slots.some((s) => s.edge === 'rear');
+  const cells = slots.map((s) => [`${s.number}${edges ? `, ${s.edge}` : ''}`, say(s.at)]);
+  const across = 3;
+  const down = Math.ceil(cells.length / across);
+  return {
+    heading: `Stations, from the left end to each slot’s axis${edges ? '' : ', front edge'}`, columns: Array.from({ length: across }, () => ['slot', 'station']).flat(),
+    rows: Array.from({ length: down }, (_, row) => cells.slice(row * across, (row + 1) * across).flat()),
+  };
+};
 
 const steps = (top: RackTop): string[] => [
-  'Glue the template pattern on 6 to 12 mm sheet. Drill the pin holes and the bottom of the opening, saw to 1.5 mm from the line, then file or sand until half the line is gone.',
-  `Clamp the pitch stick along the board’s edge, left ends flush, its top level with the board’s. Set stations from the left end only, never from slot to slot: errors then do not add up.`,
-  'Mark each seat’s centre through the template, drill the bottom of each slot first, then saw the throat so that at most 1.5 mm is left to trim.',
-  top.cutter.offset > 0 ? 'Route with the bushing on the template’s edge; the template’s edge stands off the finished line, which the thin line shows.'
+  'Glue the template on 6 to 12 mm sheet. Drill the pin holes and the bottom of the opening, saw to 1.5 mm from the line, file until half the line is gone.',
+  'Clamp the pitch stick along the edge, left ends flush, tops level. Set stations from the left end only, never from slot to slot: errors then do not add up.',
+  'Mark each seat’s centre through the template, drill the bottoms first, saw the throats to 1.5 mm.',
+  top.cutter.offset > 0 ? 'Route with the bushing on the template’s edge, which stands off the finished (thin) line.'
     : 'Route with the bearing on the template’s edge, bearing as large as the cutter: no offset.',
-  'Test: one slot in scrap of the same thickness. The lined item must drop in and turn; tight: more clearance in the spec, not more sanding.',
+  'Test in scrap as thick: the lined item must drop in and turn. Tight: more clearance in the spec, no sanding.',
 ];
+
+/** Greatest height of the picture, mm: about that of the numbers beside it, so that the operation fits one page. */
+const pictureHeight = 50;
+
+const picture = (group: TemplateGroup, top: RackTop, context: Context, font: Font): Drawing => {
+  const drawing = drawTemplate(group, top, { context, font, as: 'picture' });
+  const scale = Math.min(0.6, pictureHeight / boxHeight(itemsBounds(drawing.items, font)));
+  return { ...drawing, items: placeItems(drawing.items, scaling(scale, scale), 0) };
+};
 
 /** The page for routing the slots that one template serves. */
 export const slotSetUp = (group: TemplateGroup, top: RackTop, context: Context, font: Font): SetUp => {
   const say = (mm: number): string => lengthLabel(mm, context.units);
   return {
     operation: `Cut ${slotsNamed(group.slots)}`, machine: 'Drill press, saw, then router with a template',
-    picture: drawTemplate(group, top, { context, font, as: 'picture' }), pictureNote: 'The one-slot template, on a sheet of its own in true size. Full line: edge to cut; ticks: waste; level line: edge of the board; small circles: index pins.',
-    numbers: numbersOf(group, top, context),
-    tables: [
-      ...slotGroups(group.slots).map((slots) => ({
-        heading: `Half-width of ${slotsNamed(slots)}: allowances in the order applied`, columns: ['', 'what', 'adds', 'comes to'], rows: allowanceRows(slots[0]!, top, say),
-      })),
-      { heading: 'Stations, from the left end to each slot’s axis', columns: ['slot', 'edge', 'station', 'item'], rows: stationRows(group.slots, say) },
-    ],
+    picture: picture(group, top, context, font),
+    pictureNote: 'Not to scale: the one-slot template. Ticks: waste; level line: the board’s edge; small circles: index pins.',
+    numbers: numberRows(group, top, context),
+    tables: [allowanceTable(group.slots, top, say), ...(group.slots.length > fewSlots ? [stationTable(group.slots, say)] : [])],
     steps: steps(top), cautions: routerCautions,
   };
 };

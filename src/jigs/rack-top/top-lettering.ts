@@ -1,5 +1,6 @@
 import type { Item, Zone } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
+import { boxesMeet, growBox, uniteBoxes } from '../../geometry/box.js';
 import { point } from '../../geometry/point.js';
 import { line } from '../../geometry/shapes.js';
 import { lengthLabel, millimetres } from '../../units/format.js';
@@ -11,10 +12,8 @@ import type { LegHole } from './hole.js';
 import type { Recess } from './recess.js';
 import { seatCentre, type Slot } from './slot.js';
 import { recessBounds } from './solve-recesses.js';
+import { holeZone, recessZone, seatZone } from './zones.js';
 import { assumedDiameters, leanWords, linerWords, slotGroups, slotsNamed } from './words.js';
-
-/** Which face a pattern shows. */
-export type Face = 'top' | 'under';
 
 /** What the lettering of a board is made from. */
 export interface LetteringSource {
@@ -22,7 +21,6 @@ export interface LetteringSource {
   readonly name: string;
   readonly units: Units;
   readonly font: Font;
-  readonly face: Face;
 }
 
 /** Lettering that has found its place, and what seams should keep out of. */
@@ -33,17 +31,20 @@ export interface Lettered {
 
 const upright = -Math.PI / 2;
 
+const small = (text: string) => ({ text, height: 2.5 });
+
 /** A wish: what is said, and where it may stand, best first. */
 interface Wish {
   readonly label: Label;
   readonly places: () => Iterable<Place>;
+  /** What the label is about: no seam should part the two. */
+  readonly about?: Zone;
 }
 
-function* slotPlaces({ top: { board }, face }: LetteringSource, slot: Slot): Iterable<Place> {
+function* slotPlaces({ top: { board } }: LetteringSource, slot: Slot): Iterable<Place> {
   const seat = seatCentre(board, slot);
-  const flip = (y: number): number => (face === 'under' ? board.width - y : y);
   const inward = slot.edge === 'front' ? -1 : 1;
-  const put = (x: number, y: number, turn = 0): Place => ({ at: point(x, flip(y)), turn });
+  const put = (x: number, y: number, turn = 0): Place => ({ at: point(x, y), turn });
   for (const away of [5, 8, 12, 16]) yield put(slot.at, seat.y + inward * (slot.radius + away));
   for (const away of [18, 24, 30]) yield put(slot.at, seat.y + inward * (slot.radius + away), upright);
   for (const y of [board.width / 2 + 8, board.width / 2 - 8, seat.y, (seat.y + (slot.edge === 'front' ? board.width : 0)) / 2]) {
@@ -56,42 +57,44 @@ function* slotPlaces({ top: { board }, face }: LetteringSource, slot: Slot): Ite
       yield put(slot.at - slot.radius - x, y, upright);
     }
   }
-  yield* ringsAbout(point(slot.at, flip(seat.y)), 80);
+  yield* ringsAbout(point(slot.at, seat.y), 80);
 }
 
 const slotWish = (source: LetteringSource, slot: Slot): Wish => ({
   label: { lines: [{ text: `SLOT ${slot.number}`, height: 3.5 }, { text: lengthLabel(slot.at, source.units), height: 2.5 }] },
-  places: () => slotPlaces(source, slot),
+  places: () => slotPlaces(source, slot), about: seatZone(source.top.board, slot),
 });
 
-const holeWish = ({ top: { board }, units, face }: LetteringSource, hole: LegHole): Wish => {
-  const tip = face === 'top' ? arrowTip(hole) : point(hole.under.x, board.width - hole.under.y);
-  const across = face === 'top' ? hole.across : board.width - hole.under.y;
-  const along = face === 'top' ? hole.along : hole.under.x;
-  return {
-    label: { lines: [
-      { text: `HOLE ${hole.number} · ${hole.round}`, height: 3.5 },
-      { text: `bit Ø ${lengthLabel(hole.bit, units)}`, height: 2.5 },
-      { text: face === 'top' ? leanWords(hole) : 'opening on the underside', height: 2.5 },
-      { text: `along ${lengthLabel(along, units)}`, height: 2.5 }, { text: `across ${lengthLabel(across, units)} from the front`, height: 2.5 },
-    ] },
-    places: () => ringsAbout(tip, 150),
-  };
-};
+/** Over or under a hole first, no wider than it where that goes: what stands beside it widens what seams must keep out of. */
+function* holePlaces(hole: LegHole): Iterable<Place> {
+  const { x0, y0, x1, y1 } = holeZone(hole).box;
+  for (let away = 12; away <= 36; away += 2) {
+    for (const aside of [0, -4, 4, -8, 8]) for (const y of [y0 - away, y1 + away]) yield { at: point((x0 + x1) / 2 + aside, y) };
+  }
+  yield* ringsAbout(arrowTip(hole), 150);
+}
 
-const recessWish = ({ top: { board }, units, face }: LetteringSource, recess: Recess): Wish => {
-  const flip = (y: number): number => (face === 'under' ? board.width - y : y);
+/** Short lines, so that a seam beside the hole clears them. */
+const holeWish = ({ units }: LetteringSource, hole: LegHole): Wish => ({
+  label: { lines: [
+    { text: `HOLE ${hole.number} · ${hole.round}`, height: 3.5 },
+    ...[`bit Ø ${lengthLabel(hole.bit, units)}`, leanWords(hole), `along ${lengthLabel(hole.along, units)}`, `across ${lengthLabel(hole.across, units)}`, 'from left end, front edge'].map(small),
+  ] },
+  places: () => holePlaces(hole), about: holeZone(hole),
+});
+
+const recessWish = ({ units }: LetteringSource, recess: Recess): Wish => {
   const { y0 } = recessBounds(recess);
-  const middle = point(recess.centre.x, flip(recess.centre.y));
+  const middle = recess.centre;
   return {
     label: { lines: [
-      { text: `RECESS ${recess.number}${recess.face === face ? '' : face === 'top' ? ' – underneath' : ' – on the top'}`, height: 3.5 },
-      { text: `${lengthLabel(recess.depth, units)} deep`, height: 2.5 },
-      { text: `middle: along ${lengthLabel(recess.along, units)}`, height: 2.5 }, { text: `across ${lengthLabel(recess.across, units)}`, height: 2.5 },
+      { text: `RECESS ${recess.number}${recess.face === 'top' ? '' : ' – underneath'}`, height: 3.5 },
+      ...[`${lengthLabel(recess.depth, units)} deep`, `middle: along ${lengthLabel(recess.along, units)}`, `across ${lengthLabel(recess.across, units)}`].map(small),
     ] },
+    about: recessZone(recess),
     *places() {
       for (const away of [14, -14]) yield { at: point(middle.x, middle.y + away) };
-      yield { at: point(middle.x, flip(y0 - 10)) };
+      yield { at: point(middle.x, y0 - 10) };
       yield* ringsAbout(middle, Math.hypot(recess.width, recess.height) / 2 + 80);
     },
   };
@@ -102,17 +105,14 @@ const splitWish = ({ top: { board }, units }: LetteringSource, station: number, 
   places: () => ringsAbout(point(station + 18, board.width / 2 - 10), 100),
 });
 
-const small = (text: string) => ({ text, height: 2.5 });
-
-const titleLabel = ({ top: { board }, name, units, face }: LetteringSource): Label => ({ lines: [
+const titleLabel = ({ top: { board }, name, units }: LetteringSource): Label => ({ lines: [
   { text: name, height: 5 },
-  { text: face === 'top' ? 'WHOLE TOP, seen from above' : 'UNDERSIDE, seen from below', height: 3.5 },
-  ...(face === 'under' ? [small('Rolled over its front edge: the left end stays left.'), small('Lay it on the underside only.')] : []),
+  { text: 'WHOLE TOP, seen from above', height: 3.5 },
   small([board.length, board.width, board.thickness].map((mm) => lengthLabel(mm, units)).join(' × ')),
 ] });
 
 /** What the slots are, one label for each kind, and the diameters assumed. */
-const noteLabels = ({ top, units, face }: LetteringSource): Label[] => {
+const noteLabels = ({ top, units }: LetteringSource): Label[] => {
   const { cutter } = top;
   const assumed = assumedDiameters(top, units).slice(0, 8);
   return [
@@ -120,24 +120,22 @@ const noteLabels = ({ top, units, face }: LetteringSource): Label[] => {
       `${slotsNamed(group)}: ${lengthLabel(2 * group[0]!.radius, units)} wide in the wood`, `${lengthLabel(group[0]!.depth, units)} to the seat’s axis`, linerWords(group[0]!),
     ].map(small) })),
     ...(assumed.length === 0 ? [] : [{ lines: ['as measured:', ...assumed].map(small) }]),
-    ...(cutter.offset > 0 && face === 'top' ? [{ lines: [
+    ...(cutter.offset > 0 ? [{ lines: [
       `dash-two-dots: template’s edge, ${millimetres(cutter.offset)} off`, `for bushing ${millimetres(cutter.bushing ?? 0)}, cutter ${millimetres(cutter.diameter)}`,
     ].map(small) }] : []),
   ];
 };
 
 /** The title in two lines, for a board without room for more. */
-const shortTitle = ({ name, face }: LetteringSource): Label => ({ lines: [
-  { text: name, height: 3.5 }, small(face === 'top' ? 'WHOLE TOP, seen from above' : 'UNDERSIDE, seen from below'),
-] });
+const shortTitle = ({ name }: LetteringSource): Label => ({ lines: [{ text: name, height: 3.5 }, small('WHOLE TOP, seen from above')] });
 
 /** All over the board, from the left. */
 function* sweep({ top: { board } }: LetteringSource): Iterable<Place> {
   for (let x = 20; x < board.length; x += 6) for (let y = 8; y < board.width; y += 6) yield { at: point(x, y) };
 }
 
-const edgeWishes = ({ top: { board }, face }: LetteringSource): Wish[] => {
-  const front = face === 'top' ? board.width - 5 : 5;
+const edgeWishes = ({ top: { board } }: LetteringSource): Wish[] => {
+  const front = board.width - 5;
   const along = function* (y: number): Iterable<Place> {
     for (let x = 30; x < board.length; x += 10) yield { at: point(x, y) };
   };
@@ -157,7 +155,12 @@ function* below({ top: { board }, font }: LetteringSource, { lines }: Label): It
   for (let y = board.width + 8; ; y += 6) for (let x = half + 2; x < Math.max(board.length - half, half + 3); x += 10) yield { at: point(x, y) };
 }
 
-/** All lettering of a board's face, clear of the lines given and of the spine; what must be said and finds no room
+/** A label beside what it is about: one zone for both, so that a seam does not fall between them. One further off stands alone. */
+const together = (label: Zone, about: Zone | undefined): Zone[] =>
+  about === undefined || !boxesMeet(growBox(label.box, 10), about.box) ? [] : [{ box: uniteBoxes([label.box, about.box]), why: `${about.why} with its lettering` }];
+
+/**
+ * All lettering of the top, clear of the lines given and of the spine; what must be said and finds no room
  * on the board stands below it. Notes that the set-up sheets say as well are left out there rather than cost a sheet more.
  */
 export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Lettered => {
@@ -169,11 +172,18 @@ export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Le
     ...top.recesses.map((recess) => recessWish(source, recess)), ...top.splits.map((station, i) => splitWish(source, station, i + 1)),
   ];
   const inside = { x0: 0, y0: 0, x1: top.board.length, y1: top.board.width };
-  const put = ({ label, places }: Wish) => field.put(label, places(), inside) ?? field.put(label, below(source, label))!;
-  const anywhere = (label: Label) => field.put(label, sweep(source), inside);
+  const put = ({ label, places, about }: Wish) => {
+    const { items, zone } = field.put(label, places(), inside) ?? field.put(label, below(source, label))!;
+    return { items, zones: [zone, ...together(zone, about)] };
+  };
+  const within = (label: Label, places: Iterable<Place>) => {
+    const put = field.put(label, places, inside);
+    return put === undefined ? undefined : { items: put.items, zones: [put.zone] };
+  };
+  const anywhere = (label: Label) => within(label, sweep(source));
   const found = [
     ...wishes.map(put), anywhere(titleLabel(source)) ?? put({ label: shortTitle(source), places: () => sweep(source) }),
-    ...[...edgeWishes(source).map(({ label, places }) => field.put(label, places(), inside)), ...noteLabels(source).map(anywhere)].filter((f) => f !== undefined),
+    ...[...edgeWishes(source).map(({ label, places }) => within(label, places())), ...noteLabels(source).map(anywhere)].filter((f) => f !== undefined),
   ];
-  return { items: found.flatMap((f) => f.items), zones: found.map((f) => f.zone) };
+  return { items: found.flatMap((f) => f.items), zones: found.flatMap((f) => f.zones) };
 };

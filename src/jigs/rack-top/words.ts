@@ -32,9 +32,9 @@ export const slotGroups = (slots: readonly Slot[]): readonly (readonly Slot[])[]
 export const slotsNamed = (slots: readonly Slot[]): string =>
   slots.length === 1 ? `slot ${slots[0]!.number}` : `slots ${numbersOf(slots.map((s) => s.number))}`;
 
-/** `leans 14°, up this way`, beside an arrow; `square to the face` for no lean. */
+/** `leans 14°, up the arrow`, near an arrow; `square to the face` for no lean. */
 export const leanWords = ({ lean }: LegHole): string =>
-  lean === 0 ? 'square to the face' : `leans ${angleLabel(lean)}, up this way`;
+  lean === 0 ? 'square to the face' : `leans ${angleLabel(lean)}, up the arrow`;
 
 /** The compass turn in words, 0 along the board to the right, counter-clockwise seen from above. */
 export const compassWords = (toward: number): string => {

@@ -167,8 +167,19 @@ describe('the kind', () => {
     const { testFont } = await import('../../support/font.js');
     const top = solved({ slots: { ...slots, liner: 'felt' }, cutter: { diameter: 12, bushing: 16 } });
     const [page] = rackTop.draw(top, context, testFont, []).setUps;
-    const rows = page!.tables[0]!.rows;
-    expect(rows.map((r) => r[1])).toEqual(['half of Ø 24 mm, measured', 'clearance, each side', 'felt 2 mm, squeezed to 1.3 mm', 'glue line', 'template only: (bushing − cutter) ÷ 2']);
-    expect(rows.map((r) => r[2])).toEqual(['12 mm', '1 mm', '1.3 mm', '0.1 mm', '2 mm']);
+    const [table] = page!.tables;
+    expect(table!.columns.slice(1)).toEqual(['half the item', '+ clearance', '+ lining', '+ glue', '= in the wood', '+ (bushing − cutter) ÷ 2', '= template']);
+    expect(table!.rows.map((r) => r.map((cell) => cell.replace(/ \(.*″\)$/, '')))).toEqual([['1–4', 'Ø 24 mm: 12 mm', '1 mm', 'felt 2 mm, squeezed to 1.3 mm', '0.1 mm', '14.4 mm', '2 mm', '16.4 mm']]);
+  });
+
+  it('has the stations of few slots among the numbers, of more in a table three abreast', async () => {
+    const { testFont } = await import('../../support/font.js');
+    const setUpOf = (given: Given) => rackTop.draw(solved(given), context, testFont, []).setUps[0]!;
+    const few = setUpOf({ slots: { ...slots, count: 3 } });
+    expect(few.tables).toHaveLength(1);
+    expect(few.numbers.filter((n) => n.label.startsWith('Station')).map((n) => n.value)).toEqual(['250', '400', '550'].map((x) => expect.stringContaining(`${x} mm`)));
+    const { tables, numbers } = setUpOf({ slots });
+    expect(numbers.some((n) => n.label.startsWith('Station'))).toBe(false);
+    expect(tables[1]!.rows.map((r) => r.map((cell) => cell.replace(/ \(.*/, '')))).toEqual([['1', '175 mm', '2', '325 mm', '3', '475 mm'], ['4', '625 mm']]);
   });
 });

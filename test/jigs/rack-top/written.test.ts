@@ -12,17 +12,10 @@ import { explicitSegments } from '../../../src/geometry/explicit-segments.js';
 import { segmentPoint } from '../../../src/geometry/segment-point.js';
 import { partShapes } from '../../support/read-svg.js';
 import { cylinderSolid, sagitta, solids, vertices } from '../../support/solids.js';
+import { nearestPath, off } from './nearest-path.js';
 import { board, patternsOf, slots, solved, writeAndRead } from './rack.js';
 
 const holes = [[0, 14], [70, 9], [200, 20], [305, 30]].map(([toward, lean], i) => ({ round: 30 + i, at: [120 + 180 * i, 100 - 8 * i], lean, toward }));
-
-/** How far a point lies off a polyline. */
-const off = (p: Point, line: readonly Point[]): number => line.reduce((least, a, i) => {
-  const b = line[(i + 1) % line.length]!;
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const t = Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.min(least, Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy));
-}, Infinity);
 
 describe('canted holes, written and read back', () => {
   const facets = 256;
@@ -51,17 +44,6 @@ describe('canted holes, written and read back', () => {
     });
   });
 });
-
-/** The path whose box is that of `like`, as another writer left it. */
-const nearestPath = (paths: readonly Path[], like: Path): Path => {
-  const box = pathBounds(like);
-  const found = paths.find((p) => {
-    const b = pathBounds(p);
-    return Math.abs(b.x0 - box.x0) + Math.abs(b.x1 - box.x1) + Math.abs(b.y0 - box.y0) + Math.abs(b.y1 - box.y1) < 0.01;
-  });
-  if (found === undefined) throw new Error('no such path in the PDF');
-  return found;
-};
 
 describe('slots, written and read back', () => {
   it('have their width, seat and station', async () => {
@@ -121,20 +103,6 @@ describe('recesses, written and read back', () => {
 });
 
 describe('the patterns', () => {
-  it('hold an underside only where it differs', () => {
-    expect(patternsOf({ slots, holes: [{ round: 30, at: [100, 120] }] }).has('underside')).toBe(false);
-    expect(patternsOf({ slots, holes: [{ round: 30, at: [100, 120], lean: 5 }] }).has('underside')).toBe(true);
-    expect(patternsOf({ slots, recesses: [{ circle: 40, at: [400, 130], depth: 5, face: 'under' }] }).has('underside')).toBe(true);
-  });
-
-  it('mirror the underside across the board: the opening below stands where it comes out', async () => {
-    const [hole] = solved({ holes: [holes[1]] }).holes;
-    const { svg, shift } = await writeAndRead(patternsOf({ holes: [holes[1]] }).get('underside')!);
-    const box = pathBounds(partShapes(svg, 'underside-hole-1-under')[0]!.subpaths[0]!);
-    expect((box.x0 + box.x1) / 2 - shift.x).toBeCloseTo(hole!.under.x, 4);
-    expect((box.y0 + box.y1) / 2 - shift.y).toBeCloseTo(200 - hole!.under.y, 4);
-  });
-
   it('carry pin holes for each slot on the pitch stick, as far apart as on the template', async () => {
     const patterns = patternsOf({ slots });
     const centre = (path: Path): Point => { const b = pathBounds(path); return { x: (b.x0 + b.x1) / 2, y: (b.y0 + b.y1) / 2 }; };
@@ -150,7 +118,7 @@ describe('the patterns', () => {
 
   it('letter nothing across a line of the board', () => {
     const given = { board: { ...board, length: 480, width: 150 }, slots: { ...slots, pitch: 85, depth: 45 }, holes: [{ round: 32, at: [50, 110], lean: 8, toward: 120 }] };
-    for (const name of ['top', 'underside', 'pitch-stick-front']) {
+    for (const name of ['top', 'pitch-stick-front']) {
       const { items } = patternsOf(given).get(name)!;
       const points = items.flatMap((i) => (i.kind === 'shape' ? explicitSegments(i.path).flatMap(({ segment, from }) => Array.from({ length: 101 }, (_, k) => segmentPoint(segment, from, k / 100))) : []));
       for (const item of items) {
@@ -165,9 +133,27 @@ describe('the patterns', () => {
 
   it('keep seams out of seats and holes and give them lands', () => {
     const top = patternsOf({ slots, holes: [holes[0]] }).get('top')!;
-    expect(top.keepClear.filter((z) => z.why.startsWith('seat'))).toHaveLength(4);
+    expect(top.keepClear.filter((z) => /^seat of slot \d$/.test(z.why))).toHaveLength(4);
     expect(top.keepClear.some((z) => z.why === 'hole 1')).toBe(true);
     expect(top.lands).toHaveLength(5);
     expect(top.datum).toEqual({ x: 0, y: 100 });
+  });
+
+  it('letter a hole so that a seam in the land beside it clears hole, arrow and lettering together', () => {
+    const top = patternsOf({ slots, holes: [{ round: 35, at: [95, 100], lean: 14, toward: 0 }] }).get('top')!;
+    const hole = top.keepClear.find((z) => z.why === 'hole 1')!.box;
+    const whole = top.keepClear.find((z) => z.why === 'hole 1 with its lettering')!.box;
+    const words = top.items.filter((i) => i.kind === 'lettering' && /^(HOLE 1|bit Ø|leans|along|across|from left end)/.test(i.text));
+    expect(words).toHaveLength(6);
+    for (const item of words) {
+      const xs = item.kind === 'lettering' ? letteringCorners(item, testFont).map((p) => p.x) : [];
+      expect(Math.min(...xs)).toBeGreaterThan(whole.x0);
+      expect(Math.max(...xs)).toBeLessThan(whole.x1);
+    }
+    // The arrow's tip: half the opening and 16 mm beyond it.
+    expect(hole.x1).toBeCloseTo(95 + 17.5 / Math.cos(radians(14)) + 16 + 2, 9);
+    expect(whole.x1 - whole.x0).toBeLessThan(hole.x1 - hole.x0 + 1);
+    // The mouth of slot 1 starts at 175 − 19.
+    expect(whole.x1).toBeLessThan(175 - 19);
   });
 });
