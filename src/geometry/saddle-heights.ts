@@ -1,4 +1,4 @@
-import { minimise } from './minimise.js';
+import { minimiseRound } from './minimise-round.js';
 import { requireSaddle, saddleHeight, type SaddleJoint } from './saddle.js';
 
 /** Heights of the cut edge along the branch, mm from the crossing of the axes, growing away from the main. */
@@ -24,8 +24,8 @@ export const saddleHeights = (joint: SaddleJoint): SaddleHeights => {
     longPoint: z(Math.PI),
     rightWing: right,
     leftWing: left,
-    least: Math.min(right, left, z(minimise(z, 0, 2 * Math.PI, 720))),
-    greatest: z(minimise((phi) => -z(phi), 0, 2 * Math.PI, 720)),
+    least: Math.min(right, left, z(minimiseRound(z, 2 * Math.PI, 720))),
+    greatest: z(minimiseRound((phi) => -z(phi), 2 * Math.PI, 720)),
   };
 };
 

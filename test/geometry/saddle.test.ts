@@ -120,6 +120,10 @@ describe('saddleHeights', () => {
     near(h.rightWing, Math.sqrt(25 * 25 - 12.5 * 12.5) / Math.sin(degrees(60)), 1e-12);
     near(h.greatest, h.throat, 1e-12);
   });
+  it('find a crest that lies just before φ = 360°', () => {
+    const j = { main: 1.5, branch: 0.075, angle: 0.14, offset: 0.001425 };
+    expect(saddleHeights(j).greatest).toBeGreaterThanOrEqual(saddleHeight(j, 6.282));
+  });
   it('hold every height between them', () => {
     fc.assert(fc.property(anyJoint, phi, (j, at) => {
       const { least, greatest } = saddleHeights(j);

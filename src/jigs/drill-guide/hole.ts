@@ -1,5 +1,5 @@
 import { runOnFlat, runOnRound, sagitta, throughLength as throughThickness } from '../../geometry/bore.js';
-import { minimise } from '../../geometry/minimise.js';
+import { minimiseRound } from '../../geometry/minimise-round.js';
 import { offsetOf, surfaceHeight, type Work } from './work.js';
 
 /** The bit as it stands in the work. mm, radians. */
@@ -12,7 +12,7 @@ export interface Drilling {
 }
 
 /** The greatest value of a smooth function of the turn about the bit; to 1e-9 of its size. */
-const greatest = (value: (phi: number) => number): number => value(minimise((phi) => -value(phi), 0, 2 * Math.PI, 720));
+const greatest = (value: (phi: number) => number): number => value(minimiseRound((phi) => -value(phi), 2 * Math.PI, 720));
 
 /** How far the far surface lies below where the axis enters, square to the work, mm; undefined on flat work of unknown thickness. */
 export const thicknessUnder = (work: Work): number | undefined =>
