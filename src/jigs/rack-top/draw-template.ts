@@ -77,6 +77,7 @@ const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, contex
   ];
 };
 
+/** What a template is drawn with, and as what: the pattern to cut, or the set-up page's picture. */
 export interface TemplateOptions {
   readonly context: Context;
   readonly font: Font;

@@ -70,13 +70,16 @@ const datumArrows = ({ x0, y0 }: Box): Item[] => {
   ];
 };
 
+/** A line each, so that no measure is broken. */
+const placeWords = (along: number, across: number, say: (mm: number) => string): string[] =>
+  [`${say(along)} from the LEFT END`, `${say(across)} from the FRONT EDGE`];
+
 const holeWords = (hole: LegHole, top: RackTop, say: (mm: number) => string): string[] => [
-  `Hole ${hole.number} (${hole.round}): ${say(hole.under.x)} from the LEFT END, ${say(top.board.width - hole.under.y)} from the FRONT EDGE.`,
-  `Leg leans ${angleLabel(hole.lean)}, comes down along the arrow. Dashes: opening on the top.`,
+  `Hole ${hole.number} · ${hole.round}, leans ${angleLabel(hole.lean)}:`, ...placeWords(hole.under.x, top.board.width - hole.under.y, say),
 ];
 
 const recessWords = (recess: Recess, say: (mm: number) => string): string[] =>
-  [`Recess ${recess.number}, ${say(recess.depth)} deep: ${say(recess.along)} from the LEFT END, ${say(recess.across)} from the FRONT EDGE.`];
+  [`Recess ${recess.number}, ${say(recess.depth)} deep:`, ...placeWords(recess.along, recess.across, say)];
 
 /** Words under the drawing, within `width`. */
 const wordItems = (lines: readonly string[], at: Point, width: number, font: Font): { readonly items: Item[]; readonly end: number } => {
@@ -123,7 +126,8 @@ export const drawUnderside = (patch: UndersidePatch, number: number, top: RackTo
   ];
   const width = Math.max(boxWidth(box) + band, leastWidth);
   const lines = [
-    `${context.name}: underside ${number}`, 'UNDERSIDE, seen from below', 'Board rolled over its front edge: the left end stays left. Lay it on the underside only, its marks on lines ruled at:',
+    `${context.name}: underside ${number}`, 'UNDERSIDE, seen from below', 'Board rolled over its front edge: the left end stays left. Lay it on the underside only, its marks on lines ruled as said.',
+    ...(patch.holes.length > 0 ? ['Full line: opening below; dashes: on the top. The leg comes down along the arrow.'] : []),
     ...patch.holes.flatMap((h) => holeWords(h, top, say)), ...patch.recesses.flatMap((r) => recessWords(r, say)),
   ];
   const words = wordItems(lines, point(box.x0 - band + 2, box.y1), width - 4, font);

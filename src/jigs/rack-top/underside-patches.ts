@@ -22,8 +22,12 @@ const beyond = 5;
 /** A patch is not stretched to an edge beyond this. */
 const most = 120;
 
+const byNumber = (a: { readonly number: number }, b: { readonly number: number }): number => a.number - b.number;
+
 const join = (a: UndersidePatch, b: UndersidePatch): UndersidePatch =>
-  ({ holes: [...a.holes, ...b.holes], recesses: [...a.recesses, ...b.recesses], box: uniteBoxes([a.box, b.box]) });
+  ({
+  holes: [...a.holes, ...b.holes].sort(byNumber), recesses: [...a.recesses, ...b.recesses].sort(byNumber), box: uniteBoxes([a.box, b.box]),
+});
 
 /** Patches that meet become one, until none meet. */
 const merge = (patches: readonly UndersidePatch[]): readonly UndersidePatch[] => patches.reduce<readonly UndersidePatch[]>((done, patch) => {

@@ -54,7 +54,7 @@ describe('the underside', () => {
   it('says from where its marks are set out, in both units, as where the leg comes out', () => {
     const words = undersides({ holes: [leg(200, 110, { lean: 20, toward: 0 })] })[0]!.items.flatMap((i) => (i.kind === 'lettering' ? [i.text] : [])).join(' ');
     // 200 − 27 tan 20° = 190.17 mm = 7 31/64 in; 110 mm = 4 21/64 in.
-    expect(words).toContain('190.2 mm (7 31⁄64″) from the LEFT END, 110 mm (4 21⁄64″) from the FRONT EDGE');
+    expect(words).toContain('190.2 mm (7 31⁄64″) from the LEFT END 110 mm (4 21⁄64″) from the FRONT EDGE');
     expect(words).toContain('UNDERSIDE, seen from below');
   });
 
