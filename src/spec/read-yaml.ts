@@ -1,4 +1,4 @@
-import { isMap, parseAllDocuments, type Document } from 'yaml';
+import { isMap, parseAllDocuments, type Document, type YAMLError } from 'yaml';
 import type { Mistake } from '../errors/user-error.js';
 import { visible } from '../errors/quote.js';
 import { checkNodes, mostAliases, tooManyAliases } from './check-nodes.js';
@@ -53,14 +53,30 @@ function readDocument(source: SourceText): YamlFile | { readonly mistakes: reado
   const documents = Array.isArray(found) ? found : [];
   const [document] = documents;
   if (!document) return wholeFile('empty-file', 'the file is empty', 'a mapping with title, rounds and jigs');
-  const syntax = documents.flatMap((one) => [...one.errors, ...one.warnings]).map((error): Mistake => ({
-    code: 'not-yaml', path: '', ...placeAt(source, error.pos[0]), message: syntaxMessage(error.message),
-  }));
-  if (syntax.length > 0) return { mistakes: syntax };
+  const syntax = documents.flatMap((one) => [...one.errors, ...one.warnings]);
+  if (syntax.length > 0) return { mistakes: syntaxMistakes(source, syntax) };
   if (documents.length > 1) return { mistakes: [severalDocuments(source, documents[1])] };
   if (!isMap(document.contents)) return { mistakes: [notAMapping(source, document)] };
   const mistakes = checkNodes(document, source);
   return mistakes.some(({ code }) => code !== 'duplicate-key') ? { mistakes } : toData(source, document, mistakes);
+}
+
+/**
+ * One mistake a line, the first: what yaml finds further on in the same line follows from it. A tab indents nothing in YAML,
+ * and all that comes after one is then read askew, so where there are tabs they alone are told.
+ */
+function syntaxMistakes(source: SourceText, errors: readonly YAMLError[]): readonly Mistake[] {
+  const tabs = errors.filter(({ code }) => code === 'TAB_AS_INDENT');
+  const lines = new Set<number>();
+  return (tabs.length > 0 ? tabs : errors).flatMap((error): Mistake[] => {
+    const place = placeAt(source, error.pos[0]);
+    if (lines.has(place.line)) return [];
+    lines.add(place.line);
+    return [{
+      code: 'not-yaml', path: '', ...place, message: syntaxMessage(error.message),
+      ...(error.code === 'TAB_AS_INDENT' ? { allowed: 'spaces, as many on each line of a group' } : {}),
+    }];
+  });
 }
 
 /** yaml's own words, in our lower case, without its advice to its callers. */
