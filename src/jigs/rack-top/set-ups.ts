@@ -57,12 +57,13 @@ const joinSetUp = (top: RackTop, context: Context, font: Font): SetUp => {
   };
 };
 
-/** The pages for the machines; the warnings found stand in the steps of the first. */
+/** The pages for the machines; what was found stands on the first, after the cautions, which so keep to its first sheet however much it is. */
 export const setUps = (top: RackTop, context: Context, font: Font, findings: readonly Finding[]): readonly SetUp[] => {
   const pages = [
     ...templateGroups(top).map((group) => slotSetUp(group, top, context, font)), ...plugGroups(top.holes).map((holes) => holeSetUp(holes, top, context, font)),
     ...top.recesses.map((recess) => recessSetUp(recess, top, context, font)), ...(top.splits.length > 0 ? [joinSetUp(top, context, font)] : []),
   ];
-  const warnings = findings.map((f) => `${f.message} ${f.remedy}`);
-  return pages.map((page, i) => (i === 0 ? { ...page, steps: [...page.steps, ...warnings] } : page));
+  if (findings.length === 0) return pages;
+  const found = { heading: 'Found by the check', columns: ['what', 'what would do'], rows: findings.map((f) => [f.message, f.remedy]) };
+  return pages.map((page, i) => (i === 0 ? { ...page, tables: [found, ...page.tables] } : page));
 };

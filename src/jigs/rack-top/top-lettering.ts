@@ -45,7 +45,7 @@ function* slotPlaces({ top: { board } }: LetteringSource, slot: Slot): Iterable<
   const seat = seatCentre(board, slot);
   const inward = slot.edge === 'front' ? -1 : 1;
   const put = (x: number, y: number, turn = 0): Place => ({ at: point(x, y), turn });
-  for (const away of [5, 8, 12, 16]) yield put(slot.at, seat.y + inward * (slot.radius + away));
+  for (const away of [5, 6.5, 8, 9, 10, 11, 12, 14, 16]) yield put(slot.at, seat.y + inward * (slot.radius + away));
   for (const away of [18, 24, 30]) yield put(slot.at, seat.y + inward * (slot.radius + away), upright);
   for (const y of [board.width / 2 + 8, board.width / 2 - 8, seat.y, (seat.y + (slot.edge === 'front' ? board.width : 0)) / 2]) {
     for (const x of [22, 26, 30, 40]) {

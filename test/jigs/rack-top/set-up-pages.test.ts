@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { rackTop } from '../../../src/jigs/rack-top/index.js';
+import { pageFrame } from '../../../src/sheets/page-frame.js';
+import { setUpSheets } from '../../../src/sheets/set-up-sheets.js';
+import { papers, type Paper } from '../../../src/units/paper.js';
+import { testFont } from '../../support/font.js';
+import { context, slots, solved, type Given } from './rack.js';
+
+const paperOf: Readonly<Record<string, Paper | undefined>> = papers;
+const margins = { top: 10, right: 10, bottom: 10, left: 10 };
+const long = { board: { length: 1500, width: 200, thickness: 27 } };
+const holes = [{ round: 35, at: [95, 110], lean: 14 }, { round: 35, at: [1400, 110], lean: 14, toward: 180 }];
+const cases: readonly (readonly [string, Given])[] = [
+  ['six slots, flush trim', { ...long, slots: { ...slots, count: 6, pitch: 200, liner: 'leather' }, holes, cutter: { diameter: 12 } }],
+  ['nine slots, bushing, both edges', { ...long, slots: { ...slots, count: 9, liner: 'felt', edge: 'alternate' }, cutter: { diameter: 12, bushing: 17 } }],
+  ['three slots, flared mouth, width given', { ...long, slots: { ...slots, count: 3, width: 30, liner: 'felt', mouth: { flare: 6 } }, cutter: { diameter: 12, bushing: 17 } }],
+  ['a recess from below', { ...long, recesses: [{ box: { width: 120, height: 60, radius: 10 }, at: [700, 110], depth: 8, face: 'under' }], cutter: { diameter: 12, bushing: 17 } }],
+];
+
+describe.each(['letter', 'a4'] as const)('on %s', (name) => {
+  it.each(cases)('each operation on a rack of %s fits one page', (_, given) => {
+    for (const units of ['mm', 'inch'] as const) {
+      const jig = rackTop.draw(solved(given), { ...context, units }, testFont, []);
+      expect(jig.setUps.length).toBeGreaterThan(0);
+      const frame = pageFrame(paperOf[name]!, margins, false, units);
+      for (const setUp of jig.setUps) expect(setUpSheets(jig, setUp, frame, testFont), setUp.operation).toHaveLength(1);
+    }
+  });
+});
+
+describe('a page with many findings', () => {
+  it('keeps the cautions on its first sheet, and says every finding', () => {
+    const nearEdge = Array.from({ length: 14 }, (_, i) => ({ round: 20, at: [100 + 90 * i, 185] }));
+    const top = solved({ ...long, slots, holes: nearEdge });
+    const findings = rackTop.check(top, context);
+    expect(findings.length).toBeGreaterThan(12);
+    const jig = rackTop.draw(top, context, testFont, findings);
+    const [setUp] = jig.setUps;
+    const sheets = setUpSheets(jig, setUp!, pageFrame(paperOf['a4']!, margins, false, 'mm'), testFont);
+    expect(sheets[0]!.some((item) => item.part === 'cautions')).toBe(true);
+    expect(setUp!.tables.find((t) => t.heading === 'Found by the check')!.rows).toHaveLength(findings.length);
+  });
+});
