@@ -24,6 +24,6 @@ export const check = async (given: Arguments, io: Io): Promise<number> => {
     return { result: checked, code: findingsCode(checked) };
   });
   if (given['json'] === true) printJson(results.map(({ report }) => report), asked, io);
-  else io.out(results.map(({ report, spec }) => reportText(report, spec.units)).join('\n'));
+  else io.out(results.map(({ report, spec }) => reportText(report, spec)).join('\n'));
   return worst(codes);
 };

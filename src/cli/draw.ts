@@ -119,7 +119,7 @@ export const draw = async (given: Arguments, io: Io): Promise<number> => {
     const plan = planFor(given, check({ file, text, kinds, readFile: readShopFile, adjust: withSheets(given) }), count, io);
     refuseSameFolder(file, plan.folder, taken);
     const result = await writeFor(file, plan, io);
-    if (given['quiet'] !== true && given['json'] !== true) io.out(drawnText({ ...result, report: result.checked.report, paper: plan.request.paper.name }));
+    if (given['quiet'] !== true && given['json'] !== true) io.out(drawnText({ ...result, report: result.checked.report, jigs: result.checked.spec.jigs, paper: plan.request.paper.name }));
     return { result, code: findingsCode(result.checked) };
   });
   if (given['json'] === true) printJson(results.map(({ checked }) => checked.report), asked, io);

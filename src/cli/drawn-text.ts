@@ -1,18 +1,21 @@
 import type { Report } from '../compile.js';
 import { visible } from '../errors/quote.js';
+import type { JigEntry } from '../spec/spec.js';
 import { findingsText } from './findings-text.js';
 
 /** What a draw came to, for its last words. */
 export interface DrawnSummary {
   readonly report: Report;
+  /** The jigs as the spec asks for them, for the lines that they stand on. */
+  readonly jigs: readonly JigEntry[];
   readonly files: readonly string[];
   readonly sheets: number;
   readonly paper: string;
 }
 
 /** The last words of a draw: files, sheets, findings, and what to do before any wood is cut. */
-export const drawnText = ({ report, files, sheets, paper }: DrawnSummary): string => {
-  const findings = findingsText(report.jigs.flatMap((jig) => jig.findings));
+export const drawnText = ({ report, jigs, files, sheets, paper }: DrawnSummary): string => {
+  const findings = findingsText(report.jigs.flatMap((jig) => jig.findings), jigs);
   const stopped = report.jigs.filter((jig) => jig.findings.some(({ severity }) => severity === 'stop')).length;
   return [
     `${visible(report.title)}: ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'} of ${paper}, spec ${report.digest}`,
