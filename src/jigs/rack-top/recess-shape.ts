@@ -42,7 +42,7 @@ const boxShape = (box: NonNullable<RecessFields['box']>, cutter: Cutter): Recess
   };
 };
 
-/** The one closed outline of path data, its middle at the origin, `size` wide. Arcs stay arcs. Throws GeometryError where there is none such. */
+/** The one closed outline of path data that `outlineIssue` has passed, its middle at the origin, `size` wide. Arcs stay arcs. Throws GeometryError where there is none such. */
 export const scaledOutline = (data: string, size: number): Path => {
   const [path, ...others] = pathsFromSvg(data);
   if (path === undefined || others.length > 0) throw new GeometryError(`The path data holds ${others.length + (path ? 1 : 0)} outlines, not one.`, {});

@@ -1,7 +1,9 @@
 import * as z from 'zod';
 import type { FieldReader } from '../../spec/fields.js';
+import { customIssue, type FieldIssue } from '../../spec/issue.js';
 import { radians } from '../../units/units.js';
 import { linerNames } from './liner.js';
+import { outlineField } from './outline-field.js';
 
 /** A board may be as long as a row of them in a hall, mm. */
 const longest = 50_000;
@@ -63,8 +65,12 @@ const box = (f: FieldReader) => z.strictObject({
   radius: f.length({ about: 'Radius of the four corners; left out: the cutter’s radius + 0.5 mm' }).optional(),
 }).meta({ description: 'Box with rounded corners' });
 
+const sizeMissing = ({ units }: FieldReader): FieldIssue => ({
+  code: 'missing-key', message: 'is missing beside path', allowed: `the width along the board that the outline is scaled to, such as size: ${units === 'inch' ? '6' : '150'}`,
+});
+
 const recess = (f: FieldReader) => z.strictObject({
-  path: f.text({ about: 'Outline as SVG path data, one closed outline', max: 20_000 }).optional(),
+  path: outlineField(f).optional(),
   circle: f.length({ about: 'Diameter of a round recess', min: 3, max: 3000 }).optional(),
   box: box(f).optional(),
   size: f.length({ about: 'Width along the board that the path is scaled to, before it is turned', min: 3, max: longest }).optional(),
@@ -73,7 +79,9 @@ const recess = (f: FieldReader) => z.strictObject({
   depth: f.length({ about: 'Depth of the recess', min: 0.5, max: 200 }),
   face: f.choice(['top', 'under'], { about: 'Face that it is cut in; its shape is given as seen from above either way' }).default('top'),
 }).refine((r) => [r.path, r.circle, r.box].filter((given) => given !== undefined).length === 1, 'takes exactly one of path, circle and box')
-  .refine((r) => r.path === undefined || r.size !== undefined, { message: 'a path takes its size', path: ['size'] })
+  .superRefine((r, ctx) => {
+    if (r.path !== undefined && r.size === undefined) ctx.addIssue({ ...customIssue(sizeMissing(f), undefined), path: ['size'] });
+  })
   .refine((r) => r.path !== undefined || r.size === undefined, { message: 'size goes with a path; a circle and a box have their own', path: ['size'] })
   .meta({ description: 'A recess' });
 

@@ -35,7 +35,7 @@ jigs:
     # recesses:
     #   - { circle: 2, at: [15, 4-1/2], depth: 3/8 }
     #   - { box: { width: 4, height: 1-1/2 }, at: [15, 4-1/2], depth: 3/8 }
-    #   - { path: "M0 0 H80 V30 A10 10 0 0 1 70 40 H10 A10 10 0 0 1 0 30 Z", size: 4, at: [15, 4-1/2], depth: 3/8 }
+    #   - { path: "M10 0 H70 A10 10 0 0 1 80 10 V30 A10 10 0 0 1 70 40 H10 A10 10 0 0 1 0 30 V10 A10 10 0 0 1 10 0 Z", size: 4, at: [15, 4-1/2], depth: 3/8 }
     # cutter: { diameter: 1/2, bushing: 5/8 }   # without a bushing: flush trim, no offset
     # indexPins: { diameter: 1/4 }
     # split: [15]                               # stations at which the board is joined

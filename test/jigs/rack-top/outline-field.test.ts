@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { UserError } from '../../../src/errors/user-error.js';
+import { rackTop } from '../../../src/jigs/rack-top/index.js';
+import { outlineIssue } from '../../../src/jigs/rack-top/outline-field.js';
+import { parseSpec } from '../../../src/spec/parse-spec.js';
+
+const cutShort = 'M0 0 H80 V30 A10 10 0 0 1 70 40 H10';
+
+describe('outlineIssue', () => {
+  it.each(['M0 0H80V40H0Z', `${cutShort} A10 10 0 0 1 0 30 Z`, ' m 0,0 80,0 0,40 -80,0 z ', 'M0 0H80V40H0V0', 'M0 0L80 0 80 40 0 40 1e-4 0', 'M-5 0a5 5 0 0110 0 5 5 0 01-10 0z', 'M0 0.5.5.5 0 0Z'])(
+    'passes %s', (data) => expect(outlineIssue(data)).toBeUndefined());
+
+  it('tells how far the ends of an open outline are apart', () =>
+    expect(outlineIssue(cutShort)).toMatchObject({ code: 'outline-open', got: 'begins at 0 0, ends at 10 40: 41.231 of its own units apart', allowed: expect.stringContaining('Z') }));
+
+  it('an end that lies off its start by more than rounding is open, and by rounding is not', () => {
+    expect(outlineIssue('M0 0H100V40H0V0.011')).toMatchObject({ code: 'outline-open' });
+    expect(outlineIssue('M0 0H100V40H0V0.009')).toBeUndefined();
+  });
+
+  // Each place by the characters before it.
+  it.each([
+    [`${cutShort} A10 10 0 0 1 0`, 50, 'the data end; A takes 7'], ['M0 0 H80 V-', 10, 'a number is wanted; V takes 1'], ['M0 0 H80 V1.5e Z', 13, 'no command'],
+    ['M0 0 L10 10 foo', 12, 'no command'], ['M0 0 10,,20 Z', 8, 'a number is wanted'], ['M0 0A5 5 0 2 1 3 3Z', 11, 'a 0 or a 1'], ['L0 0 Z', 0, 'begin with a move'],
+    ['', 0, 'begin with a move'], ['M0 0 H9, V9 Z', 9, 'a number is wanted'], ['M0 0 H9 V9 Z 3', 13, 'no command'], ['M0', 2, 'the data end; M takes 2 numbers at a time, and 1 stands'],
+  ])('says where %j goes wrong', (data, before, words) => {
+    const issue = outlineIssue(data)!;
+    expect(issue.message).toContain(`from character ${before + 1} on`);
+    expect(issue.message).toContain(words);
+    expect(issue.got).toContain(`${data.slice(Math.max(0, before - 4), before)}‸${data.slice(before, before + 4)}`);
+  });
+
+  it.each(['M0 0 H9 V9 Z M20 20 h9 v9 Z', 'M0 0', 'M0 0 H80 Z', 'M0 0 H1e999 V5 Z'])('refuses %s: it is not one outline that encloses something', (data) =>
+    expect(outlineIssue(data)).toMatchObject({ code: 'not-an-outline', allowed: expect.stringContaining('such as') }));
+});
+
+describe('a spec with outlines', () => {
+  const text = (recesses: readonly string[]) => `title: Test\nunits: inch\njigs:\n  - kind: rack-top\n    name: top\n    board: { length: 30, width: 6, thickness: 1 }\n    recesses:\n${recesses.map((r) => `      - { ${r}, at: [15, 3], depth: 1/4 }\n`).join('')}`;
+  const mistakesIn = (recesses: readonly string[]) => {
+    try {
+      parseSpec({ text: text(recesses), file: 'spec.yaml', kinds: { 'rack-top': rackTop } });
+    } catch (error) {
+      if (error instanceof UserError) return error.mistakes;
+      throw error;
+    }
+    return [];
+  };
+
+  it('has every one of them that will not do told at its field, line and column, and a missing size with what to write', () => {
+    const mistakes = mistakesIn([`path: "${cutShort}", size: 4`, 'path: "M0 0 H8 V8 Z"', 'path: "M0 0 H8 V", size: 3', 'path: "M0 0 H8 V8 Z", size: 3']);
+    expect(mistakes.map((m) => [m.path, m.line])).toEqual([['jigs[0].recesses[0].path', 8], ['jigs[0].recesses[1].size', 9], ['jigs[0].recesses[2].path', 10]]);
+    expect(mistakes[0]!.column).toBe(17);
+    expect(mistakes[1]!.allowed).toContain('size: 6');
+  });
+});
