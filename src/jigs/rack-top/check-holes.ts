@@ -3,7 +3,7 @@ import { eachHolePair, woodBetweenHoles } from './hole-webs.js';
 import { holeName, holeRegion, legRegion, type LegHole } from './hole.js';
 import type { RackTop } from './rack-top.js';
 import { slotsNear, woodBeside, woodToSlot } from './refuse-holes.js';
-import { below, type Report, type Say } from './report.js';
+import { below, reportsAbout, type Report, type Say } from './report.js';
 import { mouthCentre, mouthRegion, seatCentre } from './slot.js';
 
 /** Wood beside a hole, mm: sound and least; common practice. */
@@ -29,10 +29,10 @@ const checkOutline = (hole: LegHole, { board }: RackTop, say: Say): Report[] => 
 const checkSlotsBeside = (hole: LegHole, { board, slots }: RackTop, say: Say): Report[] =>
   slotsNear(hole, slots, 60).flatMap((slot) => {
     const wood = Math.min(woodToSlot(hole, slot, board), gapBetween(mouthRegion(board, slot), holeRegion(hole)));
-    return below({ measured: wood, ...side }, (limit) => ({
+    return reportsAbout([`slot-${slot.number}`], below({ measured: wood, ...side }, (limit) => ({
       code: 'hole-near-slot', message: `Between ${holeName(hole)} and slot ${slot.number} there is ${say(wood)} of wood, less than ${say(limit)}.`,
       remedy: `Move one of them by ${say(side.sound - wood)}.`,
-    }));
+    })));
   });
 
 /** A leg that leans over a slot keeps what belongs there from going in. */
@@ -57,16 +57,17 @@ const checkPairs = ({ board, holes }: RackTop, say: Say): Report[] => {
   eachHolePair(holes, 60, (a, b) => {
     const wood = woodBetweenHoles(a, b, board);
     const sound = Math.max(a.bit, b.bit, 10);
-    reports.push(...below({ measured: wood, sound, least: 6 }, (limit) => ({
+    reports.push(...reportsAbout([`hole-${a.number}`, `hole-${b.number}`], below({ measured: wood, sound, least: 6 }, (limit) => ({
       code: 'hole-near-hole', message: `Between ${holeName(a)} and ${holeName(b)} there is ${say(wood)} of wood, less than ${say(limit)}.`,
       remedy: `Move them ${say(sound - wood)} farther apart.`,
-    })));
+    }))));
   });
   return reports;
 };
 
 /** What is weak or in the way about the holes. */
 export const checkHoles = (top: RackTop, say: Say): Report[] => [
-  ...top.holes.flatMap((hole) => [...checkOutline(hole, top, say), ...checkSlotsBeside(hole, top, say), ...checkUnderLeg(hole, top, say)]),
+  ...top.holes.flatMap((hole) =>
+    reportsAbout([`hole-${hole.number}`], [...checkOutline(hole, top, say), ...checkSlotsBeside(hole, top, say), ...checkUnderLeg(hole, top, say)])),
   ...checkPairs(top, say),
 ];

@@ -5,7 +5,7 @@ import type { RackTop } from './rack-top.js';
 import type { Recess } from './recess.js';
 import { radiusToSpare } from './recess-shape.js';
 import { woodBetweenRecesses, woodToRecess } from './recess-webs.js';
-import { below, type Report, type Say } from './report.js';
+import { below, reportsAbout, type Report, type Say } from './report.js';
 import { seatCentre, slotRegion } from './slot.js';
 import { recessBounds, woodAround } from './solve-recesses.js';
 
@@ -16,16 +16,23 @@ const checkFloor = (recess: Recess, { board }: RackTop, say: Say): Report[] => {
   const floor = board.thickness - recess.depth;
   return below({ measured: floor, ...wall }, (limit) => ({
     code: 'recess-floor-thin', message: `Recess ${recess.number} leaves a floor of ${say(floor)}, less than ${say(limit)}.`,
-    remedy: `A depth of at most ${say(board.thickness - wall.sound)}.`,
+    remedy: board.thickness > wall.sound + 0.5 ? `A depth of at most ${say(board.thickness - wall.sound)}.` : 'A thicker board.',
   }));
 };
 
 const checkCorners = (recess: Recess, { cutter }: RackTop, say: Say): Report[] => {
   const radius = cutter.diameter / 2;
   const { insideRadius: inside, number } = recess;
+  const corner = { code: 'recess-corner', severity: 'warn', measured: inside, limit: radius } as const;
+  if (inside < leastCutter / 2) {
+    return [{
+      ...corner, message: `Recess ${number} has a sharp inside corner, which no router bit cuts: it is left with the cutter’s radius, ${say(radius)} (dashed).`,
+      remedy: `Square it with a chisel, or round it in the data to a radius of at least ${say(radius + radiusToSpare)}.`,
+    }];
+  }
   if (inside < radius - 1e-9) {
     return [{
-      code: 'recess-corner', severity: 'warn', measured: inside, limit: radius,
+      ...corner,
       message: `The tightest corner of recess ${number} has a radius of ${say(inside)}, and the cutter reaches ${say(radius)} at best: the dashed line is what it leaves.`,
       remedy: `Corners of at least ${say(radius + radiusToSpare)}, a cutter of at most ${say(2 * inside)}, or a chisel.`,
     }];
@@ -37,6 +44,9 @@ const checkCorners = (recess: Recess, { cutter }: RackTop, say: Say): Report[] =
   }];
 };
 
+/** The thinnest cutter that a spec may ask for, mm: a tighter corner is sharp. */
+const leastCutter = 1.5;
+
 /** Regions whose boxes stand farther apart than this along the board are not measured, mm. */
 const reach = 30;
 
@@ -46,39 +56,41 @@ const checkBeside = (recess: Recess, { board, slots, holes }: RackTop, say: Say)
   const edge = woodAround(recess.outline, board);
   const beside = [
     ...slots.filter((s) => s.at + s.radius > x0 - reach && s.at - s.radius < x1 + reach)
-      .map((s) => ({ code: 'recess-near-slot', what: `slot ${s.number}`, region: slotRegion(board, s), middle: seatCentre(board, s) })),
-    ...holes.map((h) => ({ code: 'recess-near-hole', what: holeName(h), region: holeRegion(h), middle: between(h.top, h.under, 0.5) })),
+      .map((s) => ({ code: 'recess-near-slot', what: `slot ${s.number}`, part: `slot-${s.number}` as const, region: slotRegion(board, s), middle: seatCentre(board, s) })),
+    ...holes.map((h) => ({ code: 'recess-near-hole', what: holeName(h), part: `hole-${h.number}` as const, region: holeRegion(h), middle: between(h.top, h.under, 0.5) })),
   ].filter(({ region }) => gapBetween(frame, region) < reach);
   return [
     ...below({ measured: edge, ...wall }, (limit) => ({
       code: 'recess-near-edge', message: `Recess ${recess.number} leaves ${say(edge)} of wood to the board’s outline, less than ${say(limit)}.`, remedy: `Move it ${say(wall.sound - edge)} inwards.`,
     })),
-    ...beside.flatMap(({ code, what, region, middle }) => {
+    ...beside.flatMap(({ code, what, part, region, middle }) => {
       const wood = woodToRecess(recess, region, middle);
-      return below({ measured: wood, ...wall }, (limit) => ({
-        code, message: wood > 0 ? `Between recess ${recess.number} and ${what} there is ${say(wood)} of wood, less than ${say(limit)}.` : `Recess ${recess.number} and ${what} run into each other.`,
+      return reportsAbout([part], below({ measured: wood, ...wall }, (limit) => ({
+        code, message: `Between recess ${recess.number} and ${what} there is ${say(wood)} of wood, less than ${say(limit)}.`,
         remedy: `Move one of them by ${say(wall.sound - wood)}.`,
-      }));
+      })));
     }),
   ];
 };
 
 const checkPairs = ({ board, recesses }: RackTop, say: Say): Report[] => recesses.flatMap((a, i) => recesses.slice(i + 1).flatMap((b) => {
   const apart = woodBetweenRecesses(a, b, wall.sound);
+  const about = [`recess-${a.number}`, `recess-${b.number}`] as const;
   if (a.face === b.face || apart > 0) {
-    return below({ measured: apart, ...wall }, (limit) => ({
-      code: 'recess-near-recess', message: `Between recesses ${a.number} and ${b.number} there is ${say(apart)} of wood, less than ${say(limit)}.`, remedy: `Move them ${say(wall.sound - apart)} apart.`,
-    }));
+    return reportsAbout(about, below({ measured: apart, ...wall }, (limit) => ({
+      code: 'recess-near-recess', remedy: `Move them ${say(wall.sound - apart)} apart.`,
+      message: apart > 0 ? `Between recesses ${a.number} and ${b.number} there is ${say(apart)} of wood, less than ${say(limit)}.` : `Recesses ${a.number} and ${b.number} run into each other.`,
+    })));
   }
   const floor = board.thickness - a.depth - b.depth;
-  return below({ measured: floor, ...wall }, (limit) => ({
+  return reportsAbout(about, below({ measured: floor, ...wall }, (limit) => ({
     code: 'recess-floor-thin', message: `Recesses ${a.number} and ${b.number} lie over each other and leave ${say(floor)} between them, less than ${say(limit)}.`,
-    remedy: `Depths of ${say(board.thickness - wall.sound)} together at most.`,
-  }));
+    remedy: board.thickness > wall.sound + 1 ? `Depths of ${say(board.thickness - wall.sound)} together at most.` : 'A thicker board.',
+  })));
 }));
 
 /** What is weak or out of reach about the recesses. */
 export const checkRecesses = (top: RackTop, say: Say): Report[] => [
-  ...top.recesses.flatMap((recess) => [checkFloor, checkCorners, checkBeside].flatMap((check) => check(recess, top, say))),
+  ...top.recesses.flatMap((recess) => reportsAbout([`recess-${recess.number}`], [checkFloor, checkCorners, checkBeside].flatMap((check) => check(recess, top, say)))),
   ...checkPairs(top, say),
 ];

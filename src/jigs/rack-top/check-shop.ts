@@ -4,7 +4,7 @@ import type { Shop } from '../../spec/shop.js';
 import { bitLength, bitsOf } from './bits.js';
 import { holeName, type LegHole } from './hole.js';
 import type { RackTop } from './rack-top.js';
-import type { Report, Say } from './report.js';
+import { reportsAbout, type Report, type Say } from './report.js';
 
 const warn = { severity: 'warn' } as const;
 
@@ -44,9 +44,9 @@ export const checkShop = ({ holes, cutter, slots, recesses }: RackTop, shop: Sho
   const most = shop.router?.maxBitDiameter;
   const routed = slots.length + recesses.length > 0;
   return [
-    ...holes.flatMap((hole) => [...checkBit(hole, shop, say), ...checkPress(hole, shop, say)]),
+    ...holes.flatMap((hole) => reportsAbout([`hole-${hole.number}`], [...checkBit(hole, shop, say), ...checkPress(hole, shop, say)])),
     ...(most === undefined || !routed || cutter.diameter <= most ? [] : [{
-      ...warn, code: 'cutter-beyond-router', measured: cutter.diameter, limit: most,
+      ...warn, about: [...slots.map((s) => `slot-${s.number}` as const), ...recesses.map((r) => `recess-${r.number}` as const)], code: 'cutter-beyond-router', measured: cutter.diameter, limit: most,
       message: `The router takes cutters up to ${say(most)} and this one is ${say(cutter.diameter)}.`, remedy: `A cutter of at most ${say(most)}.`,
     }]),
   ];

@@ -2,11 +2,14 @@ import { endInset, landLimits, type Board } from './board.js';
 import { axesApart, eachPairInReach } from './neighbours.js';
 import type { RackTop } from './rack-top.js';
 import { radiusToSpare } from './recess-shape.js';
-import { below, type Report, type Say } from './report.js';
-import type { Slot } from './slot.js';
+import { below, reportsAbout, type Part, type Report, type Say } from './report.js';
+import { mouthLength, type Slot } from './slot.js';
+import { saidOnce } from './slot-reports.js';
 
 /** A finger of wood more than this many times longer than it is wide snaps along its short grain; common practice. */
 const fingerRatio = 2;
+
+const partsOf = (...slots: readonly Slot[]): Part[] => slots.map((s) => `slot-${s.number}` as const);
 
 /** Wood between a slot and the nearer end, along the board, at its narrowest from the edge to the seat. Exact. */
 export const woodToEnd = (board: Board, slot: Slot): number => {
@@ -19,22 +22,22 @@ const checkLand = ({ board, land }: RackTop, say: Say): Report[] => {
   const { sound, least } = landLimits(board);
   if (land === undefined) return [];
   const [a, b] = land.between;
-  return below({ measured: land.width, sound, least }, (limit) => ({
+  return reportsAbout(partsOf(a, b), below({ measured: land.width, sound, least }, (limit) => ({
     code: 'land-narrow',
     message: `The land between slots ${a.number} and ${b.number} is ${say(land.width)} wide, less than ${say(limit)}${limit === least ? ': it breaks at the first knock' : ''}.`,
     remedy: `A pitch ${say(sound - land.width)} larger, a smaller item or a thinner lining.`,
-  }));
+  })));
 };
 
 const checkEnds = ({ board, slots }: RackTop, say: Say): Report[] => {
   const { sound, least } = landLimits(board);
   return slots.flatMap((slot) => {
     const wood = woodToEnd(board, slot);
-    return below({ measured: wood, sound, least }, (limit) => ({
+    return reportsAbout(partsOf(slot), below({ measured: wood, sound, least }, (limit) => ({
       code: 'end-land-narrow',
       message: `The wood between slot ${slot.number} and the end of the board is ${say(wood)}, less than ${say(limit)}.`,
       remedy: `Move the slot ${say(sound - wood)} inwards or make the board longer.`,
-    }));
+    })));
   });
 };
 
@@ -42,6 +45,7 @@ interface Finger {
   readonly width: number;
   readonly length: number;
   readonly where: string;
+  readonly slots: readonly Slot[];
 }
 
 /** The fingers of wood that stand between slots of one edge, and between the outer slots and the ends. */
@@ -50,9 +54,9 @@ const fingersOf = ({ board, slots }: RackTop, edge: Slot['edge']): Finger[] => {
   const length = (s: Slot): number => s.depth + s.radius;
   const inner = row.slice(1).map((b, i): Finger => {
     const a = row[i]!;
-    return { width: b.at - a.at - a.radius - b.radius, length: Math.min(length(a), length(b)), where: `between slots ${a.number} and ${b.number}` };
+    return { width: b.at - a.at - a.radius - b.radius, length: Math.min(length(a), length(b)), where: `between slots ${a.number} and ${b.number}`, slots: [a, b] };
   });
-  const outer = [row[0], row.at(-1)].flatMap((s) => (s === undefined ? [] : [{ width: woodToEnd(board, s), length: length(s), where: `between slot ${s.number} and the end` }]));
+  const outer = [row[0], row.at(-1)].flatMap((s) => (s === undefined ? [] : [{ width: woodToEnd(board, s), length: length(s), where: `between slot ${s.number} and the end`, slots: [s] }]));
   return [...inner, ...outer];
 };
 
@@ -61,28 +65,28 @@ const checkShortGrain = (top: RackTop, say: Say): Report[] => {
     .reduce<Finger | undefined>((worst, f) => (worst === undefined || f.length / f.width > worst.length / worst.width ? f : worst), undefined);
   if (weakest === undefined || weakest.length <= fingerRatio * weakest.width) return [];
   return [{
-    code: 'short-grain', severity: 'warn', measured: weakest.length / weakest.width, limit: fingerRatio,
+    about: partsOf(...weakest.slots), code: 'short-grain', severity: 'warn', measured: weakest.length / weakest.width, limit: fingerRatio,
     message: `The finger ${weakest.where} is ${say(weakest.length)} long across the grain and ${say(weakest.width)} wide: it snaps along its short grain.`,
     remedy: `Slots at most ${say(fingerRatio * weakest.width)} long to the bottom of the seat, a wider land, or plywood.`,
   }];
 };
 
-const checkBehind = ({ board, slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
+const checkBehind = ({ board, slots }: RackTop, say: Say): Report[] => saidOnce(slots.flatMap((slot) => {
   const wood = board.width - slot.depth - slot.radius;
   const { sound, least } = landLimits(board);
+  const shallower = slot.depth - sound + wood;
   return below({ measured: wood, sound, least }, (limit) => ({
-    code: 'slot-deep',
-    message: `Behind slot ${slot.number} there is ${say(wood)} of board left, less than ${say(limit)}.`,
-    remedy: `A depth of at most ${say(slot.depth - sound + wood)} or a wider board.`,
-  }));
-});
+    code: 'slot-deep', message: `there is ${say(wood)} of board left, less than ${say(limit)}.`,
+    remedy: shallower >= mouthLength(slot) && shallower > 0 ? `A depth of at most ${say(shallower)} or a wider board.` : `A board ${say(sound - wood)} wider.`,
+  })).map((report) => ({ ...report, slot, message: (name: string) => `Behind ${name} ${report.message}` }));
+}));
 
 const checkSeat = ({ slots, cutter }: RackTop, say: Say): Report[] => {
   const limit = cutter.diameter / 2 + radiusToSpare;
   const tight = slots.filter((s) => s.radius < limit);
   const [first] = tight;
   return first === undefined ? [] : [{
-    code: 'seat-tight-for-cutter', severity: 'warn', measured: first.radius, limit,
+    about: partsOf(...tight), code: 'seat-tight-for-cutter', severity: 'warn', measured: first.radius, limit,
     message: `The seat of slot ${first.number}${tight.length > 1 ? ` and ${tight.length - 1} more` : ''} has a radius of ${say(first.radius)}, and the cutter ${say(cutter.diameter / 2)}: it fills the seat and burns.`,
     remedy: `A cutter of at most ${say(2 * (first.radius - radiusToSpare))}, or a seat of at least ${say(limit)}.`,
   }];
@@ -93,7 +97,9 @@ const checkItems = ({ board, slots }: RackTop, say: Say): Report[] => {
   let worst: { a: Slot; b: Slot; room: number; limit: number } | undefined;
   let pairs = 0;
   eachPairInReach(slots, (s) => s.widest / 2 + s.gap, (a, b) => {
-    const room = axesApart(board, a, b) - (a.widest + b.widest) / 2;
+    const apart = axesApart(board, a, b) - (a.widest + b.widest) / 2;
+    // Parts that just touch do not overlap by what arithmetic leaves behind.
+    const room = Math.abs(apart) < 1e-9 ? 0 : apart;
     const limit = Math.max(a.gap, b.gap);
     if (room >= limit - 1e-9) return;
     pairs++;
@@ -103,7 +109,7 @@ const checkItems = ({ board, slots }: RackTop, say: Say): Report[] => {
   const { a, b, room, limit } = worst;
   const others = pairs > 1 ? ` (${pairs} pairs in all)` : '';
   return [{
-    code: room < 0 ? 'items-touch' : 'items-close', severity: 'warn', measured: room, limit: room < 0 ? 0 : limit,
+    about: partsOf(a, b), code: room < 0 ? 'items-touch' : 'items-close', severity: 'warn', measured: room, limit: room < 0 ? 0 : limit,
     message: room < 0
       ? `The widest parts in slots ${a.number} and ${b.number} overlap by ${say(-room)}${others}.`
       : `The widest parts in slots ${a.number} and ${b.number} leave ${say(room)} between them, less than ${say(limit)}${others}.`,
@@ -114,20 +120,20 @@ const checkItems = ({ board, slots }: RackTop, say: Say): Report[] => {
 const checkMargin = ({ board, slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
   const margin = Math.min(slot.at, board.length - slot.at);
   return margin >= slot.widest / 2 - 1e-9 ? [] : [{
-    code: 'item-past-end', severity: 'warn' as const, measured: margin, limit: slot.widest / 2,
+    about: partsOf(slot), code: 'item-past-end', severity: 'warn' as const, measured: margin, limit: slot.widest / 2,
     message: `What hangs in slot ${slot.number} is ${say(slot.widest)} wide and stands ${say(slot.widest / 2 - margin)} out past the end of the board.`,
     remedy: `A station at least ${say(slot.widest / 2)} from the end.`,
   }];
 });
 
-const checkRoom = ({ slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
+const checkRoom = ({ slots }: RackTop, say: Say): Report[] => saidOnce(slots.flatMap((slot) => {
   const room = slot.radius - slot.liner.squeezed - slot.glue - slot.item / 2;
   return !slot.widthGiven || room >= slot.clearance - 1e-9 ? [] : [{
-    code: 'slot-tight', severity: 'warn' as const, measured: room, limit: slot.clearance,
-    message: `Slot ${slot.number}, ${say(2 * slot.radius)} wide, leaves ${say(room)} on each side of the item inside its lining, less than the ${say(slot.clearance)} asked for.`,
+    slot, code: 'slot-tight', severity: 'warn' as const, measured: room, limit: slot.clearance,
+    message: (name: string) => `${name}: ${say(2 * slot.radius)} wide, which leaves ${say(room)} on each side of the item inside the lining, less than the ${say(slot.clearance)} asked for.`,
     remedy: `A width of ${say(2 * (slot.radius + slot.clearance - room))}, or a thinner lining.`,
   }];
-});
+}));
 
 /** What is weak, tight or in the way about the slots. */
 export const checkSlots = (top: RackTop, say: Say): Report[] =>

@@ -8,19 +8,19 @@ import { checkSlots } from './check-slots.js';
 import type { RackTop } from './rack-top.js';
 import { woodBesideSplit } from './refuse-splits.js';
 import { closestPins, leastPinRoom } from './pins.js';
-import { below, findingOf, sayIn, type Report, type Say } from './report.js';
+import { below, findingOf, reportsAbout, sayIn, type Report, type Say } from './report.js';
 
 const checkSplits = (top: RackTop, say: Say): Report[] => {
   const limits = landLimits(top.board);
   const near = top.splits.flatMap((station) => {
     const { wood, what } = woodBesideSplit(top, station);
-    return below({ measured: wood, ...limits }, (limit) => ({
+    return reportsAbout(['joint'], below({ measured: wood, ...limits }, (limit) => ({
       code: 'split-near', message: `The joint at ${say(station)} leaves ${say(wood)} of wood to ${what}, less than ${say(limit)}.`,
       remedy: `Move it ${say(limits.sound - wood)} away, into the middle of a land.`,
-    }));
+    })));
   });
   return top.splits.length === 0 ? [] : [...near, {
-    code: 'joint-end-grain', severity: 'note', measured: top.splits.length, limit: 0,
+    about: ['joint'], code: 'joint-end-grain', severity: 'note', measured: top.splits.length, limit: 0,
     message: 'A joint across the board glues end grain to end grain; the spline lines it up but does not carry.',
     remedy: 'Let each joint land on a leg or a rail, or screw a batten across it underneath.',
   }];
@@ -44,9 +44,14 @@ const checkPins = (top: RackTop, say: Say): Report[] => {
   ];
 };
 
-/** What a maker should know before cutting. Work grows with the slots, not with their pairs. */
-export const check = (top: RackTop, context: Context): readonly Finding[] => {
+/** What a maker should know before cutting, with the parts that each is about. Work grows with the slots, not with their pairs. */
+export const reportsOn = (top: RackTop, context: Context): readonly Report[] => {
   const say = sayIn(context);
-  const reports = [...checkSlots(top, say), ...checkHoles(top, say), ...checkRecesses(top, say), ...checkSplits(top, say), ...checkPins(top, say), ...checkShop(top, context.shop, say)];
-  return reports.map((report) => findingOf(context, report));
+  return [
+    ...checkSlots(top, say), ...checkHoles(top, say), ...checkRecesses(top, say), ...checkSplits(top, say),
+    ...reportsAbout(top.slots.map((s) => `slot-${s.number}` as const), checkPins(top, say)), ...checkShop(top, context.shop, say),
+  ];
 };
+
+/** What a maker should know before cutting, as findings. */
+export const check = (top: RackTop, context: Context): readonly Finding[] => reportsOn(top, context).map((report) => findingOf(context, report));

@@ -1,11 +1,14 @@
 import type { SlotFields } from './schema.js';
-import { edgeStart, type Board } from './board.js';
+import { edgeStart, landLimits, type Board } from './board.js';
 import type { Cutter } from './rack-top.js';
 import { eachPairInReach, narrowestLand } from './neighbours.js';
 import { easeReach, mouthHalfWidth, mouthLength, type Slot } from './slot.js';
 import type { Report, Say } from './report.js';
+import { saidOnce, type SlotReport } from './slot-reports.js';
 
 const stop = { severity: 'stop' } as const;
+/** The thinnest cutter that a spec may ask for, mm. */
+const leastCutter = 1.5;
 
 /** Several rows need their stations: a row in the middle of the board is a choice for one row alone. */
 export const refuseRows = (rows: readonly SlotFields[]): Report[] => {
@@ -17,9 +20,18 @@ export const refuseRows = (rows: readonly SlotFields[]): Report[] => {
   }];
 };
 
+/** A board in which the slot's seat leaves no room for any depth. */
+const refuseWide = (slot: Slot, board: Board, say: Say): SlotReport[] => {
+  const needed = mouthLength(slot) + slot.radius;
+  return needed < board.width ? [] : [{
+    ...stop, slot, code: 'slot-too-wide', measured: needed, limit: board.width,
+    message: (name: string) => `${name}: ${say(2 * slot.radius)} wide in the wood, mouth and seat take at least ${say(needed)} of a board that is ${say(board.width)} wide; no depth would do.`,
+    remedy: `A board more than ${say(needed + landLimits(board).least)} wide, or a smaller item.`,
+  }];
+};
+
 /** Why one slot cannot be cut as asked. */
-const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): Report[] => {
-  const name = `Slot ${slot.number}`;
+const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): SlotReport[] => {
   const lining = slot.liner.squeezed + slot.glue;
   const room = 2 * (slot.radius - lining);
   const half = mouthHalfWidth(slot);
@@ -28,28 +40,29 @@ const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): Report[
   const deepest = board.width - slot.radius;
   return [
     ...(room < slot.item ? [{
-      ...stop, code: 'slot-narrower-than-item', measured: room, limit: slot.item,
-      message: `${name} is ${say(2 * slot.radius)} wide in the wood, which leaves ${say(room)} inside its lining for an item of ${say(slot.item)}.`,
+      ...stop, slot, code: 'slot-narrower-than-item', measured: room, limit: slot.item,
+      message: (name: string) => room > 0 ? `${name}: ${say(2 * slot.radius)} wide in the wood, which leaves ${say(room)} inside the lining for an item of ${say(slot.item)}.`
+        : `${name}: ${say(2 * slot.radius)} wide in the wood, all of which the lining takes up.`,
       remedy: `A width of at least ${say(slot.item + 2 * (lining + slot.clearance))} with the clearance asked for, or a thinner lining.`,
     }] : []),
     ...(slot.radius < cutter.diameter / 2 ? [{
-      ...stop, code: 'cutter-too-large', measured: cutter.diameter, limit: 2 * slot.radius,
-      message: `A cutter of ${say(cutter.diameter)} does not go into ${name.toLowerCase()}, which is ${say(2 * slot.radius)} wide.`,
-      remedy: `A cutter of at most ${say(2 * slot.radius - 1)}.`,
+      ...stop, slot, code: 'cutter-too-large', measured: cutter.diameter, limit: 2 * slot.radius,
+      message: (name: string) => `A cutter of ${say(cutter.diameter)} does not go into ${name}, ${say(2 * slot.radius)} wide.`,
+      remedy: 2 * slot.radius - 1 >= leastCutter ? `A cutter of at most ${say(2 * slot.radius - 1)}.` : `A slot at least ${say(cutter.diameter + 1)} wide.`,
     }] : []),
     ...(slot.depth < mouthLength(slot) || easeReach(slot.mouth) * Math.cos(slot.mouth.flare) > (slot.mouth.flare > 0 ? slot.mouth.run : slot.depth) ? [{
-      ...stop, code: 'slot-shallow', measured: slot.depth, limit: mouthLength(slot),
-      message: `${name} is ${say(slot.depth)} deep to its seat’s axis and its mouth alone takes ${say(mouthLength(slot))}.`,
+      ...stop, slot, code: 'slot-shallow', measured: slot.depth, limit: mouthLength(slot),
+      message: (name: string) => `${name}: ${say(slot.depth)} deep to the seat’s axis, and the mouth alone takes ${say(mouthLength(slot))}.`,
       remedy: `A depth of at least ${say(mouthLength(slot))}, or a smaller mouth.`,
     }] : []),
     ...(slot.depth >= deepest ? [{
-      ...stop, code: 'slot-through-board', measured: slot.depth, limit: deepest,
-      message: `${name} with a seat of radius ${say(slot.radius)} at ${say(slot.depth)} from its edge cuts the board of ${say(board.width)} in two.`,
+      ...stop, slot, code: 'slot-through-board', measured: slot.depth, limit: deepest,
+      message: (name: string) => `${name}: a seat of radius ${say(slot.radius)} at ${say(slot.depth)} from the edge cuts the board of ${say(board.width)} in two.`,
       remedy: `A depth below ${say(deepest)}.`,
     }] : []),
     ...(slot.at < from || slot.at > to ? [{
-      ...stop, code: 'slot-off-board', measured: slot.at, limit: slot.at < from ? from : to,
-      message: `${name} at ${say(slot.at)} does not lie wholly on the straight edge with its mouth of ${say(2 * half)}.`,
+      ...stop, slot, code: 'slot-off-board', measured: slot.at, limit: slot.at < from ? from : to,
+      message: (name: string) => `${name}: the mouth, ${say(2 * half)} wide, does not lie wholly on the straight part of the edge.`,
       remedy: from <= to ? `A station from ${say(from)} to ${say(to)}.` : 'A longer board or a narrower mouth.',
     }] : []),
   ];
@@ -80,6 +93,8 @@ const refuseOverlap = (slots: readonly Slot[], board: Board, say: Say): Report[]
 
 /** Why the slots cannot be cut as asked; nothing where they can. */
 export const refuseSlots = (slots: readonly Slot[], board: Board, cutter: Cutter, say: Say): Report[] => {
+  const wide = slots.flatMap((slot) => refuseWide(slot, board, say));
+  if (wide.length > 0) return saidOnce(wide);
   const each = slots.flatMap((slot) => refuseSlot(slot, board, cutter, say));
-  return each.length > 0 ? each : refuseOverlap(slots, board, say);
+  return each.length > 0 ? saidOnce(each) : refuseOverlap(slots, board, say);
 };

@@ -1,11 +1,21 @@
 import type { Finding } from '../../errors/finding.js';
 import { lengthLabel } from '../../units/format.js';
-import type { Context, Report } from '../jig.js';
+import type { Context, Report as AnyReport } from '../jig.js';
 
-export type { Report } from '../jig.js';
+/** A part of the board: `joint` is all joints. */
+export type Part = `slot-${number}` | `hole-${number}` | `recess-${number}` | 'joint';
+
+/** A report of this jig, and the parts of the board that it is about, by which it finds its machines' pages. */
+export interface Report extends AnyReport {
+  readonly about?: readonly Part[];
+}
+
+/** The same reports, said to be about these parts as well. */
+export const reportsAbout = (about: readonly Part[], reports: readonly Report[]): Report[] =>
+  reports.map((report) => ({ ...report, about: [...(report.about ?? []), ...about] }));
 
 /** A finding of this jig; its message begins with a capital, whatever name it begins with. */
-export const findingOf = (context: Context, report: Report): Finding => ({
+export const findingOf = (context: Context, { about: _, ...report }: Report): Finding => ({
   jig: context.name, ...report, message: report.message.charAt(0).toUpperCase() + report.message.slice(1),
 });
 

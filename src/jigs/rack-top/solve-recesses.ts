@@ -46,7 +46,7 @@ const refusePlaced = (recess: Recess, board: Board, cutter: Cutter, say: Say): R
     ...(recess.depth >= board.thickness ? [{
       ...stop, code: 'recess-through-board', measured: recess.depth, limit: board.thickness,
       message: `Recess ${recess.number} is ${say(recess.depth)} deep in a board of ${say(board.thickness)}.`,
-      remedy: `At most ${say(board.thickness - 6)}, which leaves a floor of ${say(6)}.`,
+      remedy: board.thickness > 6.5 ? `At most ${say(board.thickness - 6)}, which leaves a floor of ${say(6)}.` : 'A thicker board: one so thin leaves no floor.',
     }] : []),
     ...(wood <= 0 ? [{
       ...stop, code: 'recess-off-board', measured: wood, limit: 0,

@@ -6,6 +6,7 @@ import { narrowestLand } from './neighbours.js';
 import type { Cutter, RackTop } from './rack-top.js';
 import { refuseBoard } from './refuse-board.js';
 import { refuseHoles } from './refuse-holes.js';
+import { refuseCrossedRecesses } from './refuse-recesses.js';
 import { refuseRows, refuseSlots } from './refuse-slots.js';
 import { refuseSplits } from './refuse-splits.js';
 import { findingOf, sayIn, type Report, type Say } from './report.js';
@@ -40,7 +41,7 @@ export const solve = (fields: RackTopFields, context: Context): Outcome<RackTop>
   const splits = [...fields.split].sort((a, b) => a - b);
   const spline = { ...fields.spline, thickness: fields.spline.thickness ?? board.thickness / 3 };
   const parts = { board, slots, holes, recesses, splits, spline };
-  const late = [...refuseSlots(slots, board, cutter, say), ...refuseHoles(holes, slots, board, say), ...refused, ...refuseSplits(parts, say)];
+  const late = [...refuseSlots(slots, board, cutter, say), ...refuseHoles(holes, slots, board, say), ...refused, ...refuseCrossedRecesses(parts, say), ...refuseSplits(parts, say)];
   if (late.length > 0) return refuse(late);
   const pins = { diameter: fields.indexPins.diameter, spacing: fields.indexPins.spacing };
   return { solution: { ...parts, cutter, pins, land: narrowestLand(board, slots) } };

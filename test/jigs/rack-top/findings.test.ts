@@ -64,7 +64,12 @@ const cases: readonly (readonly [string, Given, Given])[] = [
   ['recess-tight-for-cutter', { recesses: [{ box: { width: 60, height: 30, radius: 6.4 }, at: [400, 100], depth: 5 }] }, { recesses: [{ box: { width: 60, height: 30 }, at: [400, 100], depth: 5 }] }],
   ['recess-near-slot', { slots: one, recesses: [round(40, 400, 98.9)] }, { slots: one, recesses: [round(40, 400, 99.02)] }],
   ['recess-near-hole', { holes: [post(400, 100)], recesses: [round(40, 440.9, 100)] }, { holes: [post(400, 100)], recesses: [round(40, 441.02, 100)] }],
-  ['recess-near-hole', { holes: [post(400, 100)], recesses: [round(100, 400, 100)] }, { holes: [post(400, 100)], recesses: [round(100, 500, 100)] }],
+  ['recess-meets-hole', { holes: [post(400, 100)], recesses: [round(100, 400, 100)] }, { holes: [post(400, 100)], recesses: [round(100, 500, 100)] }],
+  ['recess-meets-hole', { holes: [post(400, 100)], recesses: [round(40, 434.9, 100)] }, { holes: [post(400, 100)], recesses: [round(40, 435.02, 100)] }],
+  ['recess-meets-slot', { slots: one, recesses: [round(40, 400, 92.9)] }, { slots: one, recesses: [round(40, 400, 93.02)] }],
+  ['recess-meets-slot', { slots: one, recesses: [round(40, 432.9, 40, { face: 'under' })] }, { slots: one, recesses: [round(40, 433.02, 40, { face: 'under' })] }],
+  ['recess-meets-slot', { slots: one, recesses: [{ box: { width: 100, height: 100 }, at: [400, 60], depth: 5 }] }, { slots: one, recesses: [{ box: { width: 100, height: 100 }, at: [470, 60], depth: 5 }] }],
+  ['slot-too-wide', { slots: { ...one, width: 400, depth: 0.1 } }, { slots: { ...one, width: 399.7, depth: 0.1 } }],
   ['recess-near-recess', { recesses: [round(40, 400, 100), round(40, 445.8, 100)] }, { recesses: [round(40, 400, 100), round(40, 446.1, 100)] }],
   ['split-through', { slots: one, split: [412.9] }, { slots: one, split: [413.1] }],
   ['split-through', { holes: [post(400, 100)], split: [415] }, { holes: [post(400, 100)], split: [415.1] }],
@@ -92,6 +97,31 @@ describe('findings', () => {
       }
     }
   });
+
+  it('that slots share are said once, with all their numbers', () => {
+    const four = { ...one, count: 4, pitch: 150 };
+    const found = (given: Given) => findingsOf(given).map((f) => [f.code, /[Ss]lots? [0-9–, ]*[0-9]/.exec(f.message)?.[0].toLowerCase()]);
+    expect(found({ slots: { ...four, depth: 187 } })).toEqual([['slot-through-board', 'slots 1–4']]);
+    expect(found({ slots: { ...four, width: 20 } })).toEqual([['slot-narrower-than-item', 'slots 1–4']]);
+    expect(found({ slots: [{ ...four, width: 450, count: 2, at: 200 }, { ...one, at: 700 }] })).toEqual([['slot-too-wide', 'slots 1, 2']]);
+    expect(found({ slots: { ...four, depth: 170 } }).filter(([code]) => code === 'slot-deep')).toEqual([['slot-deep', 'slots 1–4']]);
+  });
+
+  it('never advise a figure that cannot be', () => {
+    const path = { path: 'M0 0 H80 V40 H0 Z', size: 80, at: [400, 100], depth: 5 };
+    const given: Given[] = [
+      { slots: { ...one, width: 600 } }, { slots: { ...one, width: 1 } }, { slots: { ...one, width: 3, liner: 'thick-cork' } }, { recesses: [path] },
+      { board: { ...board, thickness: 4 }, recesses: [{ ...path, depth: 4 }] }, { board: { ...board, thickness: 4 }, recesses: [{ ...path, depth: 3 }] },
+      { board: { ...board, width: 30 }, slots: { ...one, depth: 10 } }, { slots: { ...one, depth: 186.9 } },
+    ];
+    for (const each of [...given, ...cases.map(([, outside]) => outside)]) {
+      for (const f of findingsOf(each)) expect(f.remedy, f.code).not.toMatch(/−|(?<![0-9.])0 mm/);
+    }
+    expect(findingsOf({ recesses: [path] })[0]!.remedy).toContain('chisel');
+  });
+
+  it('parts that just touch do not overlap, whatever arithmetic leaves behind', () =>
+    expect(codesOf({ slots: { ...row, count: 3, at: 100.1, pitch: 152.4, widest: 152.4, gap: 0 } })).not.toContain('items-touch'));
 
   it('a land below 12 mm is held against 12 mm, above it against the board’s thickness', () => {
     const limit = (pitch: number) => findingsOf({ slots: { ...row, pitch } }).find((f) => f.code === 'land-narrow')?.limit;
