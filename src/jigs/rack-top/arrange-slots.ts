@@ -1,9 +1,11 @@
+import type { Units } from '../../units/units.js';
 import { landLimits, type Board } from './board.js';
 import { linerFrom } from './liner.js';
 import type { SlotFields } from './schema.js';
 import { woodRadius, type Mouth, type Slot } from './slot.js';
 
-const easeByDefault = 6;
+/** Easing of the mouth, mm: a cutter's size in either unit. */
+const easeByDefault = { mm: 6, inch: 25.4 / 4 } as const;
 const glueByDefault = 0.1;
 
 /** Station of each slot of a row, mm: from `at`, or with the row in the middle of the board. */
@@ -12,8 +14,8 @@ const stationsOf = (row: SlotFields, boardLength: number, pitch: number): number
   return Array.from({ length: row.count }, (_, i) => first + i * pitch);
 };
 
-const mouthOf = ({ ease, flare, run }: SlotFields['mouth'], depth: number): Mouth => ({
-  ease: ease ?? (flare > 0 ? 0 : easeByDefault), flare, run: flare > 0 ? run ?? depth / 2 : 0,
+const mouthOf = ({ ease, flare, run }: SlotFields['mouth'], depth: number, units: Units): Mouth => ({
+  ease: ease ?? (flare > 0 ? 0 : easeByDefault[units]), flare, run: flare > 0 ? run ?? depth / 2 : 0,
 });
 
 const edgeOf = (edge: SlotFields['edge'], index: number): 'front' | 'rear' =>
@@ -23,7 +25,7 @@ const edgeOf = (edge: SlotFields['edge'], index: number): 'front' | 'rear' =>
 const pitchOf = (row: SlotFields, radius: number, board: Board): number =>
   row.pitch ?? Math.max((row.widest ?? row.item.diameter) + row.gap, 2 * radius + landLimits(board).sound);
 
-const slotsOfRow = (row: SlotFields, board: Board): Omit<Slot, 'number'>[] => {
+const slotsOfRow = (row: SlotFields, board: Board, units: Units): Omit<Slot, 'number'>[] => {
   const liner = linerFrom(row.liner);
   const glue = row.glue ?? (liner.thickness > 0 ? glueByDefault : 0);
   const item = row.item.diameter;
@@ -31,13 +33,13 @@ const slotsOfRow = (row: SlotFields, board: Board): Omit<Slot, 'number'>[] => {
   const depth = row.depth ?? 4 * radius;
   const shared = {
     itemName: row.item.name, item, widest: row.widest ?? item, gap: row.gap, clearance: row.clearance, liner, glue,
-    radius, widthGiven: row.width !== undefined, depth, mouth: mouthOf(row.mouth, depth),
+    radius, widthGiven: row.width !== undefined, depth, mouth: mouthOf(row.mouth, depth, units),
   };
   return stationsOf(row, board.length, pitchOf(row, radius, board)).map((at, i) => ({ ...shared, at, edge: edgeOf(row.edge, i) }));
 };
 
 /** All slots of the board, numbered from the left end (the front one first where two stand at one station). mm. */
-export const arrangeSlots = (rows: readonly SlotFields[], board: Board): readonly Slot[] =>
-  rows.flatMap((row) => slotsOfRow(row, board))
+export const arrangeSlots = (rows: readonly SlotFields[], board: Board, units: Units): readonly Slot[] =>
+  rows.flatMap((row) => slotsOfRow(row, board, units))
     .sort((a, b) => a.at - b.at || (a.edge === b.edge ? 0 : a.edge === 'front' ? -1 : 1))
     .map((slot, i) => ({ ...slot, number: i + 1 }));

@@ -1,10 +1,13 @@
+import type { Units } from '../../units/units.js';
+import { practice } from './practice.js';
+
 const manual = 'The machine’s manual and local rules come first; for anything people hang from, climb or sleep under, ask a qualified person.';
 const dust = 'Extraction, and a respirator for MDF, oak and beech.';
 
 /** Three to five lines a machine; the last is always the manual. Common practice. */
-export const routerCautions: readonly string[] = [
+export const routerCautions = (units: Units): readonly string[] => [
   'Start from the starting pin; feed against the rotation; no hand-held climb cut.',
-  'Hands 100 mm (4 in) from the cutter; small parts in a holder. Never above the speed marked on the bit.',
+  `Hands ${practice(units).hands} from the cutter; small parts in a holder. Never above the speed marked on the bit.`,
   dust,
   'Stop the bit before lifting the template or clearing chips.',
   manual,
@@ -28,7 +31,7 @@ export const joinCautions: readonly string[] = [
 ];
 
 /** For the strip of the pattern sheets. */
-export const shortRouterCaution = 'Template routing: starting pin, feed against the rotation, hands 100 mm (4 in) away.';
+export const shortRouterCaution = (units: Units): string => `Template routing: starting pin, feed against the rotation, hands ${practice(units).hands} away.`;
 /** The drill press in one line, for a pattern sheet's strip. */
 export const shortDrillCaution = 'Canted holes: clamp the board, ledge downhill, backing under the exit.';
 /** Dust in one line, for a pattern sheet's strip. */

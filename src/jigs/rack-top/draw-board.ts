@@ -4,6 +4,7 @@ import { shape } from '../../drawing/items.js';
 import { point } from '../../geometry/point.js';
 import { line } from '../../geometry/shapes.js';
 import type { Context } from '../jig.js';
+import { edgeLeaders } from './edge-leaders.js';
 import { drawHole } from './draw-holes.js';
 import { drawRecess } from './draw-recesses.js';
 import { slotMarks } from './draw-slots.js';
@@ -13,13 +14,14 @@ import { mouthHalfWidth } from './slot.js';
 import { letterBoard } from './top-lettering.js';
 import { holeZone, recessZone, seatZone } from './zones.js';
 
+/** The edge to be cut on this paper is full: the template's where a bushing sets it off, the finished one being thin beside it. */
 const edges = ({ board, slots, cutter }: RackTop): Item[] => [
-  ...boardPieces(board, slots).map(({ part, path }) => shape('cut', path, part)),
-  ...(cutter.offset === 0 ? [] : boardPieces(board, slots, cutter.offset).map(({ part, path }) => shape('saw', path, `template-${part}`))),
+  ...boardPieces(board, slots).map(({ part, path }) => shape(cutter.offset === 0 ? 'cut' : 'reference', path, part)),
+  ...(cutter.offset === 0 ? [] : boardPieces(board, slots, cutter.offset).map(({ part, path }) => shape('cut', path, `template-${part}`))),
 ];
 
 const joints = ({ board, splits }: RackTop): Item[] =>
-  splits.map((x, i) => shape('saw', line(point(x, -3), point(x, board.width + 3)), `joint-${i + 1}`));
+  splits.map((x, i) => shape('saw', line(point(x, 0), point(x, board.width)), `joint-${i + 1}`));
 
 /** Where seams should keep out, and the lands that they should seek. */
 const zonesOf = ({ board, slots, holes, recesses }: RackTop): { readonly keepClear: Zone[]; readonly lands: Zone[] } => {
@@ -40,12 +42,13 @@ const zonesOf = ({ board, slots, holes, recesses }: RackTop): { readonly keepCle
 export const drawTop = (top: RackTop, context: Context, font: Font): Drawing => {
   const { board } = top;
   const drawn = [
-    ...edges(top), ...top.slots.flatMap((slot) => slotMarks(board, slot)), ...top.holes.flatMap(drawHole), ...top.recesses.flatMap(drawRecess), ...joints(top),
+    ...edges(top), ...top.slots.flatMap((slot) => slotMarks(board, slot, top.cutter.offset)), ...top.holes.flatMap(drawHole), ...top.recesses.flatMap(drawRecess), ...joints(top),
   ];
-  const lettered = letterBoard({ top, name: context.name, units: context.units, font }, drawn);
+  const leaders = edgeLeaders(top, drawn, font);
+  const lettered = letterBoard({ top, name: context.name, units: context.units, font }, [...drawn, ...leaders]);
   const { keepClear, lands } = zonesOf(top);
   return {
-    name: 'top', title: `${context.name}: whole top, seen from above`, items: [...drawn, ...lettered.items], whole: false,
+    name: 'top', title: `${context.name}: whole top, seen from above`, items: [...drawn, ...leaders, ...lettered.items], whole: false,
     datum: point(0, board.width / 2), spine: true, keepClear: [...keepClear, ...lettered.zones], lands,
   };
 };

@@ -36,6 +36,7 @@ const planItems = (top: RackTop, number: number, words: readonly string[]): Item
     edge(0), edge(board.width), across(board.width / 4), across((3 * board.width) / 4),
     shape('hidden', splinePlan(spline, board.width), `spline-${number}`),
     ...words.map((text, i) => letter(point(-reach, -6 - 4.4 * (words.length - 1 - i) - (i === 0 ? 1 : 0)), text, { height: i === 0 ? 3.5 : 2.5 })),
+    ...[board.width / 4, (3 * board.width) / 4].map((y) => letter(point(reach + 2, y + 1.25), 'level line: draw it across both parts', {})),
     letter(point(-spline.groove - 4, board.width / 2), 'LEFT PART', { anchor: 'middle', turn: -Math.PI / 2 }),
     letter(point(spline.groove + 6, board.width / 2), 'RIGHT PART', { anchor: 'middle', turn: -Math.PI / 2 }),
     letter(point(-reach, board.width + 5), 'front edge', {}),

@@ -8,13 +8,15 @@ import { pathBounds } from '../../geometry/bounds.js';
 import { point } from '../../geometry/point.js';
 import { line } from '../../geometry/shapes.js';
 import { transformPath, translation } from '../../geometry/transform.js';
-import { lengthLabel, millimetres } from '../../units/format.js';
+import { lengthLabel } from '../../units/format.js';
 import type { Context } from '../jig.js';
+import { openingLeaders } from './edge-leaders.js';
+import { cutterWords, edgeWords } from './edge-words.js';
 import type { RackTop } from './rack-top.js';
 import type { Recess } from './recess.js';
 
 /** The template of one recess alone, its middle at the origin, seen from above as on the board; centre lines to lay on the board's own. */
-export const drawRecessTemplate = (recess: Recess, { cutter }: RackTop, context: Context, font: Font): Drawing => {
+export const drawRecessTemplate = (recess: Recess, top: RackTop, context: Context, font: Font): Drawing => {
   const map = translation(-recess.centre.x, -recess.centre.y);
   const outline = transformPath(map, recess.outline);
   const opening = recess.template === undefined ? undefined : transformPath(map, recess.template);
@@ -28,8 +30,7 @@ export const drawRecessTemplate = (recess: Recess, { cutter }: RackTop, context:
   const words = [
     `${context.name}: recess ${n}, ${say(recess.depth)} deep`,
     `${recess.face === 'top' ? 'in the top' : 'in the underside; shown as seen from above: turn the paper over'}`,
-    opening === undefined ? `template edge = finished edge, flush-trim bit Ø ${say(cutter.diameter)}`
-      : `full line: template’s opening, for bushing ${millimetres(cutter.bushing ?? 0)} and cutter ${millimetres(cutter.diameter)}; thin line: finished`,
+    edgeWords(top, context.units).join(opening === undefined ? ' ' : '; '), cutterWords(top, context.units).join(', '),
     ...(reached === undefined ? [] : ['short dashes: what the cutter leaves in the corners']),
     `middle: along ${say(recess.along)}, across ${say(recess.across)} from the front`,
   ];
@@ -37,6 +38,7 @@ export const drawRecessTemplate = (recess: Recess, { cutter }: RackTop, context:
     ...(opening === undefined ? [shape('cut', outline, `template-of-recess-${n}`)]
       : [shape('cut', opening, `template-of-recess-${n}`), shape('reference', outline, `finished-recess-${n}`)]),
     ...(reached === undefined ? [] : [shape('hidden', reached, `template-of-recess-${n}-reached`)]),
+    ...(opening === undefined ? [] : openingLeaders(opening, outline)),
     ...openCross(point(0, 0), { reach: 4, line: 'centre' }), ...arms.map((path) => shape('centre', path)),
     ...dimension({ from: point(x0, 0), to: point(x1, 0), offset: -(box.y1 + 17), along: 0, label: say(x1 - x0), gap: box.y1 + 3 }, font),
     ...dimension({ from: point(0, y1), to: point(0, y0), offset: -(box.x1 + 17), along: -Math.PI / 2, label: say(y1 - y0), gap: box.x1 + 3 }, font),

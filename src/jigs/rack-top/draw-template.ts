@@ -9,16 +9,18 @@ import { endOf, type Path } from '../../geometry/path.js';
 import { point, polar, type Point } from '../../geometry/point.js';
 import { circle, line, polyline } from '../../geometry/shapes.js';
 import { transformPath } from '../../geometry/transform.js';
-import { lengthLabel, millimetres } from '../../units/format.js';
+import { lengthLabel } from '../../units/format.js';
 import type { Context } from '../jig.js';
 import { stickWidth, type TemplateGroup } from './pins.js';
+import { sayThin } from './practice.js';
 import type { RackTop } from './rack-top.js';
 import { edgeHalfWidth, type Slot } from './slot.js';
 import { slotEdge } from './slot-shape.js';
+import { cutterWords, edgeNotes, edgeWords } from './edge-words.js';
 import { linerWords, slotsNamed } from './words.js';
 
 /** Template stock left beyond the seat, mm: room for the clamp, the router's base and the words; the picture needs none of it. */
-const behindSeat = { pattern: 62, picture: 16 } as const;
+const behindSeat = { pattern: 72, picture: 16 } as const;
 /** Template stock beside the pins, mm. */
 const beside = 16;
 
@@ -64,15 +66,24 @@ const callOuts = (halfWidth: number, pinEdge: number): Item[] => [
   ...leader({ at: point(pinEdge, stickWidth / 2), elbow: point(halfWidth + 18, stickWidth / 2 + 8), label: 'pin, on the stick', side: 'right' }),
 ];
 
+/** To the two edges where they run side by side about the seat, on the left over the depth's dimension. */
+const edgeCallOuts = ({ radius, depth }: Slot, halfWidth: number, offset: number): Item[] => {
+  const at = (angle: number, r: number): Point => { const p = polar(angle, r); return point(p.x, p.y - depth); };
+  const elbow = (up: number): Point => point(-(halfWidth + 8), -depth - radius - up);
+  return offset === 0 ? [] : [
+    ...leader({ at: at(-0.7 * Math.PI, radius + offset), elbow: elbow(12), label: edgeNotes.template, side: 'left' }),
+    ...leader({ at: at(-0.9 * Math.PI, radius), elbow: elbow(5), label: edgeNotes.finished, side: 'left' }),
+  ];
+};
+
 const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, context: Context): readonly string[] => {
   const [slot] = slots;
-  const { cutter, pins } = top;
+  const { pins } = top;
   const say = (mm: number): string => lengthLabel(mm, context.units);
   return slot === undefined ? [] : [
-    `${context.name}: one-slot template ${number}`, `for ${slotsNamed(slots)}`,
-    `${slot.itemName} ${say(slot.item)}, ${linerWords(slot)}`,
-    cutter.offset > 0 ? `bushing ${millimetres(cutter.bushing ?? 0)}, cutter ${millimetres(cutter.diameter)}:` : `flush-trim bit Ø ${say(cutter.diameter)}`,
-    ...(cutter.offset > 0 ? [`edge ${millimetres(cutter.offset)} into the wood`] : []),
+    `${context.name}: one-slot template ${number}`, ...edgeWords(top, context.units), `for ${slotsNamed(slots)}`,
+    `${slot.itemName} ${say(slot.item)}, ${linerWords(slot, sayThin(context.units))}`,
+    ...cutterWords(top, context.units),
     `pins Ø ${say(pins.diameter)}, ${say(spacing)} apart`,
   ];
 };
@@ -108,7 +119,7 @@ export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font
       ...holeCross(point(0, -slot.depth), Math.min(slot.item, slot.radius)),
       shape('centre', line(point(0, stickWidth + 3), point(0, -slot.depth + slot.item / 2 + 1))),
       shape('centre', line(point(0, crest - 3), point(0, crest - 9))),
-      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter), ...(as === 'pattern' ? [...dimensionsOf(slot, halfWidth, say, font), ...callOuts(halfWidth, group.spacing / 2 + pins.diameter / 2)] : []),
+      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter), ...(as === 'pattern' ? [...dimensionsOf(slot, halfWidth, say, font), ...callOuts(halfWidth, group.spacing / 2 + pins.diameter / 2), ...edgeCallOuts(slot, halfWidth, cutter.offset)] : []),
       ...words.map((text, i) => letter(point(0, crest - behind + 8 + (i === 0 ? 0 : 1.5 + 4.4 * i)), text, { height: i === 0 ? 3.5 : 2.5, anchor: 'middle' })),
     ],
   };

@@ -11,6 +11,7 @@ import { line, rectangle } from '../../geometry/shapes.js';
 import { transformPath, transformPoint, type Transform } from '../../geometry/transform.js';
 import { angleLabel, lengthLabel } from '../../units/format.js';
 import type { Context } from '../jig.js';
+import { edgeWords } from './edge-words.js';
 import { openingPath, uphillTurn } from './draw-holes.js';
 import type { LegHole } from './hole.js';
 import { labelField, ringsAbout, type Label } from './label-field.js';
@@ -40,9 +41,9 @@ const holeItems = (hole: LegHole, map: Transform): Item[] => {
 };
 
 const recessItems = (recess: Recess, map: Transform): Item[] => [
-  shape('cut', transformPath(map, recess.outline), `underside-recess-${recess.number}`),
+  shape(recess.template === undefined ? 'cut' : 'reference', transformPath(map, recess.outline), `underside-recess-${recess.number}`),
   ...(recess.reached === undefined ? [] : [shape('hidden', transformPath(map, recess.reached), `underside-recess-${recess.number}-reached`)]),
-  ...(recess.template === undefined ? [] : [shape('saw', transformPath(map, recess.template), `underside-template-recess-${recess.number}`)]),
+  ...(recess.template === undefined ? [] : [shape('cut', transformPath(map, recess.template), `underside-template-recess-${recess.number}`)]),
   ...openCross(transformPoint(map, recess.centre), { reach: 4, line: 'centre' }),
 ];
 
@@ -127,6 +128,7 @@ export const drawUnderside = (patch: UndersidePatch, number: number, top: RackTo
   const width = Math.max(boxWidth(box) + band, leastWidth);
   const lines = [
     `${context.name}: underside ${number}`, 'UNDERSIDE, seen from below', 'Board rolled over its front edge: the left end stays left. Lay it on the underside only, its marks on lines ruled as said.',
+    ...(patch.recesses.some((r) => r.template !== undefined) ? [`${edgeWords(top, context.units).join('; ')}.`] : []),
     ...(patch.holes.length > 0 ? ['Full line: opening below; dashes: on the top. The leg comes down along the arrow.'] : []),
     ...patch.holes.flatMap((h) => holeWords(h, top, say)), ...patch.recesses.flatMap((r) => recessWords(r, say)),
   ];

@@ -30,7 +30,7 @@ export const draw = (top: RackTop, context: Context, font: Font, findings: reado
     ],
     setUps: setUps(top, context, font, findings), assumed: assumedDiameters(top, context.units),
     cautions: [
-      ...(top.slots.length + top.recesses.length > 0 ? [shortRouterCaution] : []), ...(top.holes.length > 0 ? [shortDrillCaution] : []), shortDustCaution,
+      ...(top.slots.length + top.recesses.length > 0 ? [shortRouterCaution(context.units)] : []), ...(top.holes.length > 0 ? [shortDrillCaution] : []), shortDustCaution,
     ],
   };
 };

@@ -18,11 +18,11 @@ export const holePicture = (hole: LegHole, { board: { thickness } }: RackTop, { 
   const slope = Math.tan(lean);
   const at = (x: number, down: number): Point => point(x - down * slope, down);
   const shift = thickness * slope;
-  const [left, right] = [-halfLong - shift - 24, halfLong + 30];
+  const [left, right] = [-halfLong - shift - 16, halfLong + 28];
   const face = (y: number): Item[] => [
     shape('cut', line(point(left, y), at(-halfLong - (y === 0 ? 0 : 0), y))), shape('cut', line(at(halfLong, y), point(right, y))),
   ];
-  const rise = Math.max(34, 1.2 * bit);
+  const rise = Math.max(24, 0.7 * bit);
   const items: Item[] = [
     ...face(0), ...face(thickness),
     shape('drill', line(at(-halfLong, 0), at(-halfLong, thickness))), shape('drill', line(at(halfLong, 0), at(halfLong, thickness))),
@@ -35,7 +35,7 @@ export const holePicture = (hole: LegHole, { board: { thickness } }: RackTop, { 
       letter(point(right - 2, -10), 'up this way', { anchor: 'end' }),
     ]),
     ...dimension({ from: point(right, 0), to: point(right, thickness), offset: 8, label: say(thickness) }, font),
-    ...dimension({ from: at(-halfLong, thickness), to: at(halfLong, thickness), offset: -16, along: 0, label: say(2 * halfLong) }, font),
+    ...dimension({ from: at(-halfLong, thickness), to: at(halfLong, thickness), offset: -13, along: 0, label: say(2 * halfLong) }, font),
   ];
   return { name: 'hole-section', title: 'Section through the hole, along the lean', items, whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [] };
 };

@@ -8,9 +8,9 @@ export const stickWidth = 40;
 /** Wood between a pin and the mouth, mm. */
 const besidePin = 10;
 
-/** Pin to pin, mm: as given, else clear of the mouth by 10 mm, rounded up to 5 mm. */
+/** Pin to pin, mm: as given, else clear of the mouth by 10 mm, rounded up to 5 mm or 1/4 in. */
 export const pinSpacing = ({ pins, cutter }: Pick<RackTop, 'pins' | 'cutter'>, slot: Slot): number =>
-  pins.spacing ?? Math.ceil((2 * (mouthHalfWidth(slot) + cutter.offset + besidePin) + pins.diameter) / 5 - 1e-9) * 5;
+  pins.spacing ?? Math.ceil((2 * (mouthHalfWidth(slot) + cutter.offset + besidePin) + pins.diameter) / pins.step - 1e-9) * pins.step;
 
 /** The slots that one template serves. */
 export interface TemplateGroup {

@@ -16,6 +16,8 @@ export interface IndexPins {
   readonly diameter: number;
   /** Given in the spec; else it follows from each slot's mouth. */
   readonly spacing: number | undefined;
+  /** What a spacing that follows is rounded up to. */
+  readonly step: number;
 }
 
 /** Loose spline of the joints, mm. */

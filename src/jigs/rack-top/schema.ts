@@ -20,7 +20,7 @@ const mouth = (f: FieldReader) => z.strictObject({
   ease: f.length({ about: 'Radius that eases the two corners of the mouth', max: 100 }).optional(),
   flare: f.angle({ about: 'Angle by which each wall of the throat opens towards the edge, usually 5 to 10°', max: radians(45) }).default(0),
   run: f.length({ about: 'How far in from the edge the flare begins; left out: half the depth' }).optional(),
-}).meta({ description: 'Mouth of the slot: eased by 6 mm unless flared' }).prefault({});
+}).meta({ description: 'Mouth of the slot: eased by 6 mm (1/4 in) unless flared' }).prefault({});
 
 const slot = (f: FieldReader) => z.strictObject({
   count: f.count({ about: 'How many slots alike', max: 1000 }).default(1),
@@ -97,9 +97,9 @@ const indexPins = (f: FieldReader) => z.strictObject({
 }).meta({ description: 'Index pins that a one-slot template walks along a pitch stick on' }).prefault({});
 
 const spline = (f: FieldReader) => z.strictObject({
-  thickness: f.length({ about: 'Thickness of the loose spline; left out: a third of the board', min: 1, max: 100 }).optional(),
-  groove: f.length({ about: 'Depth of its groove in each half', min: 3, max: 100 }).default(16),
-  margin: f.length({ about: 'How far the groove stops short of the edges', min: 0, max: 500 }).default(20),
+  thickness: f.length({ about: 'Thickness of the loose spline; left out: the shop size nearest a third of the board', min: 1, max: 100 }).optional(),
+  groove: f.length({ about: 'Depth of its groove in each half', min: 3, max: 100 }).default(f.units === 'inch' ? 15.875 : 16),
+  margin: f.length({ about: 'How far the groove stops short of the edges', min: 0, max: 500 }).default(f.units === 'inch' ? 19.05 : 20),
 }).meta({ description: 'Loose spline of the joints between the parts of the board' }).prefault({});
 
 /** What may be written for a rack top. Lengths come out in mm, angles in radians. */

@@ -4,12 +4,14 @@ import { placeItems } from '../../drawing/items.js';
 import { itemsBounds } from '../../drawing/item-bounds.js';
 import { boxHeight } from '../../geometry/box.js';
 import { scaling } from '../../geometry/transform.js';
-import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
+import { angleLabel, lengthLabel } from '../../units/format.js';
+import type { Units } from '../../units/units.js';
 import type { Context } from '../jig.js';
 import { bottomBit } from './bits.js';
 import { routerCautions } from './cautions.js';
 import { drawTemplate } from './draw-template.js';
 import type { TemplateGroup } from './pins.js';
+import { practice, sayThin } from './practice.js';
 import type { RackTop } from './rack-top.js';
 import type { Slot } from './slot.js';
 import { linerWords, numbersOf, slotGroups, slotsNamed } from './words.js';
@@ -17,7 +19,8 @@ import { linerWords, numbersOf, slotGroups, slotsNamed } from './words.js';
 type Table = SetUp['tables'][number];
 
 /** Each allowance in the order in which it is applied, left to right: a row for each kind of item, so that one page holds the operation. */
-const allowanceTable = (slots: readonly Slot[], { cutter }: RackTop, say: (mm: number) => string): Table => {
+const allowanceTable = (slots: readonly Slot[], { cutter }: RackTop, units: Units): Table => {
+  const [say, both] = [sayThin(units), (mm: number): string => lengthLabel(mm, units)];
   const bushed = cutter.offset > 0;
   return {
     heading: 'Half-width: allowances in the order applied',
@@ -26,8 +29,8 @@ const allowanceTable = (slots: readonly Slot[], { cutter }: RackTop, say: (mm: n
       const slot = group[0]!;
       const { item, clearance, glue, radius, widthGiven } = slot;
       return [
-        numbersOf(group.map((s) => s.number)), `${slot.itemName}: ${millimetres(item / 2)}`, millimetres(clearance), linerWords(slot), millimetres(glue),
-        `${say(radius)}${widthGiven ? ', width given' : ''}`, ...(bushed ? [millimetres(cutter.offset), say(radius + cutter.offset)] : []),
+        numbersOf(group.map((s) => s.number)), `${slot.itemName}: ${say(item / 2)}`, say(clearance), linerWords(slot, say), say(glue),
+        `${both(radius)}${widthGiven ? ', width given' : ''}`, ...(bushed ? [say(cutter.offset), both(radius + cutter.offset)] : []),
       ];
     }),
   };
@@ -49,9 +52,10 @@ const numberRows = (group: TemplateGroup, top: RackTop, context: Context): Numbe
     { label: 'Item, measured', value: `${slot.itemName}, Ø ${say(slot.item)}` },
     { label: 'Slot in the wood', value: `${say(2 * slot.radius)} wide` }, { label: 'Seat', value: `R ${say(slot.radius)}` },
     { label: 'Edge to the seat’s axis', value: say(slot.depth) }, { label: 'Mouth', value: mouthWords(slot, say) },
-    { label: 'Drill the bottom first', value: `Ø ${say(bit)}; leaves ${millimetres(slot.radius - bit / 2)} all round` },
-    { label: 'Cutter', value: `Ø ${say(cutter.diameter)}${cutter.bushing === undefined ? ', flush trim' : ''}` },
-    ...(cutter.bushing === undefined ? [] : [{ label: 'Guide bushing', value: `Ø ${say(cutter.bushing)}; template ${millimetres(cutter.offset)} into the wood` }]),
+    { label: 'Drill the bottom first', value: `Ø ${say(bit)}; leaves ${say(slot.radius - bit / 2)} all round` },
+    ...(cutter.bushing === undefined ? [{ label: 'Cutter', value: `Ø ${say(cutter.diameter)}, flush trim` }] : [
+      { label: 'Cutter, guide bushing', value: `Ø ${say(cutter.diameter)}, Ø ${say(cutter.bushing)}` }, { label: 'Template’s edge, into the wood', value: say(cutter.offset) },
+    ]),
     { label: 'Index pins', value: `Ø ${say(pins.diameter)}, ${say(group.spacing)} apart` },
     ...(top.land === undefined ? [] : [{ label: 'Narrowest land', value: say(top.land.width) }]),
     ...(group.slots.length > fewSlots ? [{ label: 'Make', value: `${group.slots.length}: ${slotsNamed(group.slots)}` }]
@@ -71,11 +75,11 @@ const stationTable = (slots: readonly Slot[], say: (mm: number) => string): Tabl
   };
 };
 
-const steps = (top: RackTop): string[] => [
-  'Glue the template on 6 to 12 mm sheet. Drill the pin holes and the bottom of the opening, saw to 1.5 mm from the line, file until half the line is gone.',
+const steps = (top: RackTop, units: Units): string[] => [
+  `Glue the template on ${practice(units).sheet} sheet. Drill the pin holes and the bottom of the opening, saw to ${practice(units).offLine} from the full line, file until half the line is gone.`,
   'Clamp the pitch stick along the edge, left ends flush, tops level. Set stations from the left end only, never from slot to slot: errors then do not add up.',
-  'Mark each seat’s centre through the template, drill the bottoms first, saw the throats to 1.5 mm.',
-  top.cutter.offset > 0 ? 'Route with the bushing on the template’s edge, which stands off the finished (thin) line.'
+  `Mark each seat’s centre through the template, drill the bottoms first, saw the throats to ${practice(units).offLine}.`,
+  top.cutter.offset > 0 ? 'Route with the bushing on the template’s edge (full line); the thin line is the finished wood.'
     : 'Route with the bearing on the template’s edge, bearing as large as the cutter: no offset.',
   'Test in scrap as thick: the lined item must drop in and turn. Tight: more clearance in the spec, no sanding.',
 ];
@@ -97,7 +101,7 @@ export const slotSetUp = (group: TemplateGroup, top: RackTop, context: Context, 
     picture: picture(group, top, context, font),
     pictureNote: 'Not to scale: the one-slot template. Ticks: waste; level line: the board’s edge; small circles: index pins.',
     numbers: numberRows(group, top, context),
-    tables: [allowanceTable(group.slots, top, say), ...(group.slots.length > fewSlots ? [stationTable(group.slots, say)] : [])],
-    steps: steps(top), cautions: routerCautions,
+    tables: [allowanceTable(group.slots, top, context.units), ...(group.slots.length > fewSlots ? [stationTable(group.slots, say)] : [])],
+    steps: steps(top, context.units), cautions: routerCautions(context.units),
   };
 };

@@ -4,6 +4,7 @@ import type { Board } from './board.js';
 import { solveHole } from './hole.js';
 import { narrowestLand } from './neighbours.js';
 import type { Cutter, RackTop } from './rack-top.js';
+import { splineThickness } from './practice.js';
 import { refuseBoard } from './refuse-board.js';
 import { refuseHoles } from './refuse-holes.js';
 import { refuseCrossedRecesses } from './refuse-recesses.js';
@@ -20,7 +21,7 @@ const cutterOf = ({ diameter, bushing }: RackTopFields['cutter']): Cutter =>
 const refuseCutter = ({ diameter, bushing }: Cutter, say: Say): Report[] => (bushing === undefined || bushing > diameter ? [] : [{
   code: 'bushing-small', severity: 'stop', measured: bushing, limit: diameter,
   message: `A guide bushing of ${say(bushing)} does not let a cutter of ${say(diameter)} through.`,
-  remedy: `A bushing larger than the cutter by 3 mm or more, or none for a flush-trim bit.`,
+  remedy: `A bushing larger than the cutter by ${say(3)} or more, or none for a flush-trim bit.`,
 }]);
 
 const boardOf = ({ length, width, thickness, endRadius, cornerRadius }: RackTopFields['board']): Board =>
@@ -35,14 +36,14 @@ export const solve = (fields: RackTopFields, context: Context): Outcome<RackTop>
   const rows = Array.isArray(fields.slots) ? fields.slots : [fields.slots];
   const early = [...refuseBoard(board, say), ...refuseCutter(cutter, say), ...refuseRows(rows)];
   if (early.length > 0) return refuse(early);
-  const slots = arrangeSlots(rows, board);
+  const slots = arrangeSlots(rows, board, context.units);
   const holes = fields.holes.map((hole, i) => solveHole(hole, board, i + 1));
   const { recesses, refused } = solveRecesses(fields.recesses, board, cutter, say);
   const splits = [...fields.split].sort((a, b) => a - b);
-  const spline = { ...fields.spline, thickness: fields.spline.thickness ?? board.thickness / 3 };
+  const spline = { ...fields.spline, thickness: fields.spline.thickness ?? splineThickness(board.thickness, context.units) };
   const parts = { board, slots, holes, recesses, splits, spline };
   const late = [...refuseSlots(slots, board, cutter, say), ...refuseHoles(holes, slots, board, say), ...refused, ...refuseCrossedRecesses(parts, say), ...refuseSplits(parts, say)];
   if (late.length > 0) return refuse(late);
-  const pins = { diameter: fields.indexPins.diameter, spacing: fields.indexPins.spacing };
+  const pins = { diameter: fields.indexPins.diameter, spacing: fields.indexPins.spacing, step: context.units === 'inch' ? 25.4 / 4 : 5 };
   return { solution: { ...parts, cutter, pins, land: narrowestLand(board, slots) } };
 };

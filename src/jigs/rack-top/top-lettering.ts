@@ -1,12 +1,15 @@
 import type { Item, Zone } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
+import { itemsBounds } from '../../drawing/item-bounds.js';
 import { boxesMeet, growBox, uniteBoxes } from '../../geometry/box.js';
 import { point } from '../../geometry/point.js';
-import { line } from '../../geometry/shapes.js';
-import { lengthLabel, millimetres } from '../../units/format.js';
+import { line, rectangle } from '../../geometry/shapes.js';
+import { lengthLabel } from '../../units/format.js';
 import type { Units } from '../../units/units.js';
+import { cutterWords, edgeWords } from './edge-words.js';
 import { arrowTip } from './draw-holes.js';
 import { labelField, ringsAbout, type Label, type Place } from './label-field.js';
+import { sayThin } from './practice.js';
 import type { RackTop } from './rack-top.js';
 import type { LegHole } from './hole.js';
 import type { Recess } from './recess.js';
@@ -105,29 +108,28 @@ const splitWish = ({ top: { board }, units }: LetteringSource, station: number, 
   places: () => ringsAbout(point(station + 18, board.width / 2 - 10), 100),
 });
 
-const titleLabel = ({ top: { board }, name, units }: LetteringSource): Label => ({ lines: [
+/** Beside the title, what the two edges are where there are two. */
+const legend = (top: RackTop, units: Units) => (top.cutter.offset === 0 ? [] : [edgeWords(top, units).join('; '), `template for ${cutterWords(top, units).join(', ')}`]).map(small);
+
+const titleLabel = ({ top, name, units }: LetteringSource): Label => ({ lines: [
   { text: name, height: 5 },
   { text: 'WHOLE TOP, seen from above', height: 3.5 },
-  small([board.length, board.width, board.thickness].map((mm) => lengthLabel(mm, units)).join(' × ')),
+  small([top.board.length, top.board.width, top.board.thickness].map((mm) => lengthLabel(mm, units)).join(' × ')), ...legend(top, units),
 ] });
 
 /** What the slots are, one label for each kind, and the diameters assumed. */
 const noteLabels = ({ top, units }: LetteringSource): Label[] => {
-  const { cutter } = top;
   const assumed = assumedDiameters(top, units).slice(0, 8);
   return [
     ...slotGroups(top.slots).slice(0, 8).map((group): Label => ({ lines: [
-      `${slotsNamed(group)}: ${lengthLabel(2 * group[0]!.radius, units)} wide in the wood`, `${lengthLabel(group[0]!.depth, units)} to the seat’s axis`, linerWords(group[0]!),
+      `${slotsNamed(group)}: ${lengthLabel(2 * group[0]!.radius, units)} wide in the wood`, `${lengthLabel(group[0]!.depth, units)} to the seat’s axis`, linerWords(group[0]!, sayThin(units)),
     ].map(small) })),
     ...(assumed.length === 0 ? [] : [{ lines: ['as measured:', ...assumed].map(small) }]),
-    ...(cutter.offset > 0 ? [{ lines: [
-      `dash-two-dots: template’s edge, ${millimetres(cutter.offset)} off`, `for bushing ${millimetres(cutter.bushing ?? 0)}, cutter ${millimetres(cutter.diameter)}`,
-    ].map(small) }] : []),
   ];
 };
 
-/** The title in two lines, for a board without room for more. */
-const shortTitle = ({ name }: LetteringSource): Label => ({ lines: [{ text: name, height: 3.5 }, small('WHOLE TOP, seen from above')] });
+/** The title in two lines, for a board without room for more; what the edges are is not left out. */
+const shortTitle = ({ name, top, units }: LetteringSource): Label => ({ lines: [{ text: name, height: 3.5 }, small('WHOLE TOP, seen from above'), ...legend(top, units)] });
 
 /** All over the board, from the left. */
 function* sweep({ top: { board } }: LetteringSource): Iterable<Place> {
@@ -166,7 +168,9 @@ const together = (label: Zone, about: Zone | undefined): Zone[] =>
 export const letterBoard = (source: LetteringSource, drawn: readonly Item[]): Lettered => {
   const { top, font } = source;
   const spine = line(point(0, top.board.width / 2), point(top.board.length, top.board.width / 2));
-  const field = labelField([spine, ...drawn.flatMap((item) => (item.kind === 'shape' ? [item.path] : []))], font);
+  // Lettering that stands already is kept clear of by its box: no label is flat enough to lie within it.
+  const boxOfWords = (item: Item) => { const { x0, y0, x1, y1 } = itemsBounds([item], font); return rectangle(x0, y0, x1 - x0, y1 - y0); };
+  const field = labelField([spine, ...drawn.map((item) => (item.kind === 'shape' ? item.path : boxOfWords(item)))], font);
   const wishes = [
     ...top.holes.map((hole) => holeWish(source, hole)), ...top.slots.map((slot) => slotWish(source, slot)),
     ...top.recesses.map((recess) => recessWish(source, recess)), ...top.splits.map((station, i) => splitWish(source, station, i + 1)),

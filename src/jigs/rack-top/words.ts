@@ -1,4 +1,4 @@
-import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
+import { angleLabel, lengthLabel } from '../../units/format.js';
 import { degrees, type Units } from '../../units/units.js';
 import type { LegHole } from './hole.js';
 import type { RackTop } from './rack-top.js';
@@ -54,7 +54,7 @@ export const assumedDiameters = ({ slots, holes }: RackTop, units: Units): reado
   return [...rounds.values()].map(({ name, d }) => (name.startsWith('Ø') ? `Ø ${lengthLabel(d, units)}` : `${name} Ø ${lengthLabel(d, units)}`));
 };
 
-/** How the lining is called. */
-export const linerWords = ({ liner }: Slot): string =>
-  liner.name === 'none' ? 'no lining' : liner.squeezed === liner.thickness ? `${liner.name === 'own' ? 'lining' : liner.name} ${millimetres(liner.thickness)}`
-    : `${liner.name} ${millimetres(liner.thickness)}, squeezed to ${millimetres(liner.squeezed)}`;
+/** How the lining is called, its thickness said by `say`. */
+export const linerWords = ({ liner }: Slot, say: (mm: number) => string): string =>
+  liner.name === 'none' ? 'no lining' : liner.squeezed === liner.thickness ? `${liner.name === 'own' ? 'lining' : liner.name} ${say(liner.thickness)}`
+    : `${liner.name} ${say(liner.thickness)}, squeezed to ${say(liner.squeezed)}`;

@@ -202,7 +202,7 @@ describe('the kind', () => {
     const [page] = rackTop.draw(top, context, testFont, []).setUps;
     const [table] = page!.tables;
     expect(table!.columns.slice(1)).toEqual(['half the item', '+ clearance', '+ lining', '+ glue', '= in the wood', '+ (bushing − cutter) ÷ 2', '= template']);
-    expect(table!.rows.map((r) => r.map((cell) => cell.replace(/ \(.*″\)$/, '')))).toEqual([['1–4', 'Ø 24 mm: 12 mm', '1 mm', 'felt 2 mm, squeezed to 1.3 mm', '0.1 mm', '14.4 mm', '2 mm', '16.4 mm']]);
+    expect(table!.rows.map((r) => r.map((cell) => cell.replace(/ \([^()]*″\)/g, '')))).toEqual([['1–4', 'Ø 24 mm: 12 mm', '1 mm', 'felt 2 mm, squeezed to 1.3 mm', '0.1 mm', '14.4 mm', '2 mm', '16.4 mm']]);
   });
 
   it('has the stations of few slots among the numbers, of more in a table three abreast', async () => {

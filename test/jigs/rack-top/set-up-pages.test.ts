@@ -35,7 +35,7 @@ describe('a page with many findings', () => {
     const findings = rackTop.check(top, context);
     expect(findings.length).toBeGreaterThan(12);
     const jig = rackTop.draw(top, context, testFont, findings);
-    const [setUp] = jig.setUps;
+    const setUp = jig.setUps.find((s) => s.operation.startsWith('Drill'));
     const sheets = setUpSheets(jig, setUp!, pageFrame(paperOf['a4']!, margins, false, 'mm'), testFont);
     expect(sheets[0]!.some((item) => item.part === 'cautions')).toBe(true);
     expect(setUp!.tables.find((t) => t.heading === 'Found by the check')!.rows).toHaveLength(findings.length);
