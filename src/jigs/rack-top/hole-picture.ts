@@ -30,7 +30,7 @@ export const holePicture = (hole: LegHole, { board: { thickness } }: RackTop, { 
     shape('hidden', polyline([at(-halfLong, -2), at(-halfLong, -0.6 * rise)])), shape('hidden', polyline([at(halfLong, -2), at(halfLong, -0.6 * rise)])),
     ...(lean === 0 ? [] : [
       shape('reference', line(point(0, -2), point(0, -rise))),
-      ...angleDimension({ centre: point(0, 0), radius: 0.85 * rise, from: -Math.PI / 2, to: -Math.PI / 2 + lean, label: angleLabel(lean), drawn: [2, rise] }, font),
+      ...angleDimension({ centre: point(0, 0), radius: rise + 1, from: -Math.PI / 2, to: -Math.PI / 2 + lean, label: angleLabel(lean), drawn: [2, rise] }, font),
       shape('dimension', line(point(right - 14, -7), point(right - 4, -7))), arrow(point(right - 2, -7), 0),
       letter(point(right - 2, -10), 'up this way', { anchor: 'end' }),
     ]),

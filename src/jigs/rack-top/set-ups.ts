@@ -24,7 +24,7 @@ const recessSetUp = (recess: Recess, top: RackTop, context: Context, font: Font)
     picture: drawRecessTemplate(recess, top, context, font), pictureNote: 'The template as printed on its own sheet.',
     numbers: [
       { label: 'Depth', value: say(recess.depth) }, { label: 'Floor left under it', value: say(board.thickness - recess.depth) },
-      { label: 'Size', value: `${say(recess.width)} × ${say(recess.height)}` }, { label: 'Tightest inside radius', value: say(recess.insideRadius) },
+      { label: 'Size', value: `${say(recess.width)} × ${say(recess.height)}` }, { label: 'Tightest inside radius', value: recess.insideRadius < 0.05 ? 'sharp: left with the cutter’s' : say(recess.insideRadius) },
       { label: 'Cutter', value: `Ø ${say(cutter.diameter)}` },
       ...(cutter.bushing === undefined ? [] : [{ label: 'Guide bushing; template larger all round by', value: `Ø ${say(cutter.bushing)}; ${say(cutter.offset)}` }]),
       { label: 'Face', value: recess.face === 'top' ? 'top' : 'underside' }, { label: 'Middle, along and across', value: `${say(recess.along)}, ${say(recess.across)}` },

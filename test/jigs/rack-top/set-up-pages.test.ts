@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { drillGuide } from '../../../src/jigs/drill-guide/index.js';
+import { guideBlockWords } from '../../../src/jigs/rack-top/hole-set-up.js';
+import { makeFieldReader } from '../../../src/spec/fields.js';
 import { rackTop } from '../../../src/jigs/rack-top/index.js';
 import { pageFrame } from '../../../src/sheets/page-frame.js';
 import { setUpSheets } from '../../../src/sheets/set-up-sheets.js';
@@ -25,6 +28,32 @@ describe.each(['letter', 'a4'] as const)('on %s', (name) => {
       const frame = pageFrame(paperOf[name]!, margins, false, units);
       for (const setUp of jig.setUps) expect(setUpSheets(jig, setUp, frame, testFont), setUp.operation).toHaveLength(1);
     }
+  });
+});
+
+describe('the words for a guide block', () => {
+  it.each([['mm', 30, 27], ['inch', 31.75, 26.9875], ['inch', 30, 27]] as const)('in %s make a drill guide of the hole’s bit, lean and board', (units, round, thickness) => {
+    const top = solved({ board: { length: 800, width: 200, thickness }, holes: [{ round, at: [400, 100], lean: 14, toward: 90 }] });
+    const [, list] = /drill-guide with (.*?); on the top face/.exec(guideBlockWords(top.holes[0]!, thickness, units))!;
+    const given = Object.fromEntries(list!.split(', ').map((pair) => pair.split(': ')).map(([key, value]) => [key, Number.isNaN(Number(value)) ? value : Number(value)]));
+    const fields = drillGuide.schema(makeFieldReader(units, {})).parse(given);
+    expect(fields.drill).toBeCloseTo(round, 6);
+    expect(fields.thickness).toBeCloseTo(thickness, 6);
+    expect(fields.angle).toBeCloseTo(Math.PI / 2 - top.holes[0]!.lean, 9);
+    expect(fields.onto).toBe('flat');
+  });
+});
+
+describe('findings', () => {
+  it('stand with their own operation', () => {
+    const recess = { path: 'M0 0 H80 V40 H0 Z', size: 80, at: [400, 140], depth: 5 };
+    const top = solved({ slots, recesses: [recess], split: [100] });
+    const findings = rackTop.check(top, context);
+    const found = rackTop.draw(top, context, testFont, findings).setUps.map((s) => [s.operation, s.tables.find((t) => t.heading === 'Found by the check')?.rows.length ?? 0]);
+    expect(findings.map((f) => f.code)).toEqual(expect.arrayContaining(['recess-corner', 'joint-end-grain']));
+    expect(found.find(([operation]) => String(operation).startsWith('Rout'))![1]).toBeGreaterThan(0);
+    expect(found.find(([operation]) => String(operation).startsWith('Join'))![1]).toBeGreaterThan(0);
+    expect(found.find(([operation]) => String(operation).startsWith('Cut'))![1]).toBe(0);
   });
 });
 
