@@ -2,7 +2,7 @@ import type { Drawing, Item } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { letter, shape } from '../drawing/items.js';
 import { boxContains, boxesMeet, growBox, type Box } from '../geometry/box.js';
-import { point } from '../geometry/point.js';
+import { point, type Point } from '../geometry/point.js';
 import { line } from '../geometry/shapes.js';
 import { lengthMain } from '../units/format.js';
 import type { Units } from '../units/units.js';
@@ -14,12 +14,15 @@ export const stationStep = (units: Units): number => (units === 'inch' ? 4 * 25.
 const tick = 1;
 const figureHeight = 1.8;
 
+/** A line that leaves much of its box empty; not one that arithmetic leaves a hair off upright. */
+const isSlanting = (a: Point, b: Point): boolean => Math.abs(a.x - b.x) > 1e-6 && Math.abs(a.y - b.y) > 1e-6;
+
 /** Whether a box keeps off all ink, taken segment by segment. */
 const keepsOff = (index: InkIndex, box: Box): boolean => {
   const wide = growBox(box, 0.3);
   return index.inks.every((ink) => (ink.kind === 'block'
     ? !boxesMeet(ink.box, wide)
-    : ink.segments.every((s) => !boxesMeet(s.box, wide) || s.segment.kind === 'line' && s.from.x !== s.segment.to.x && s.from.y !== s.segment.to.y)));
+    : ink.segments.every((s) => !boxesMeet(s.box, wide) || s.segment.kind === 'line' && isSlanting(s.from, s.segment.to))));
 };
 
 /** A figure beside its tick, above the line or below it, wherever it disturbs nothing and stays within the drawing; else none. */

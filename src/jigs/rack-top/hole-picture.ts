@@ -22,11 +22,11 @@ export const holePicture = (hole: LegHole, { board: { thickness } }: RackTop, { 
   const face = (y: number): Item[] => [
     shape('cut', line(point(left, y), at(-halfLong - (y === 0 ? 0 : 0), y))), shape('cut', line(at(halfLong, y), point(right, y))),
   ];
-  const rise = Math.max(24, 0.7 * bit);
+  const rise = Math.max(20, 0.55 * bit);
   const items: Item[] = [
     ...face(0), ...face(thickness),
     shape('drill', line(at(-halfLong, 0), at(-halfLong, thickness))), shape('drill', line(at(halfLong, 0), at(halfLong, thickness))),
-    shape('centre', line(at(0, -rise), at(0, thickness + 12))),
+    shape('centre', line(at(0, -rise), at(0, thickness + 6))),
     shape('hidden', polyline([at(-halfLong, -2), at(-halfLong, -0.6 * rise)])), shape('hidden', polyline([at(halfLong, -2), at(halfLong, -0.6 * rise)])),
     ...(lean === 0 ? [] : [
       shape('reference', line(point(0, -2), point(0, -rise))),
