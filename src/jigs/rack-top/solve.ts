@@ -42,7 +42,10 @@ export const solve = (fields: RackTopFields, context: Context): Outcome<RackTop>
   const splits = [...fields.split].sort((a, b) => a - b);
   const spline = { ...fields.spline, thickness: fields.spline.thickness ?? splineThickness(board.thickness, context.units) };
   const parts = { board, slots, holes, recesses, splits, spline };
-  const late = [...refuseSlots(slots, board, cutter, say), ...refuseHoles(holes, slots, board, say), ...refused, ...refuseCrossedRecesses(parts, say), ...refuseSplits(parts, say)];
+  const slotStops = refuseSlots(slots, board, cutter, say);
+  // What runs into a slot that no board could hold only follows from that.
+  const held = { ...parts, slots: slotStops.some(({ code }) => code === 'slot-too-wide') ? [] : slots };
+  const late = [...slotStops, ...refuseHoles(holes, held.slots, board, say), ...refused, ...refuseCrossedRecesses(held, say), ...refuseSplits(held, say)];
   if (late.length > 0) return refuse(late);
   const pins = { diameter: fields.indexPins.diameter, spacing: fields.indexPins.spacing, step: context.units === 'inch' ? 25.4 / 4 : 5 };
   return { solution: { ...parts, cutter, pins, land: narrowestLand(board, slots) } };
