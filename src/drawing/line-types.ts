@@ -9,8 +9,10 @@ export interface LineStyle {
   readonly meaning: string;
 }
 
-/** ISO 128-2 line elements in pen widths: long dash 24, gap 3, dot 0.5, dash 12. */
+/** ISO 128-2 line elements in pen widths: long dash 24, gap 3, dot 0.5, dash 12, wide gap 18. */
 const dashed = (width: number): number[] => [12 * width, 3 * width];
+/** No. 03 of ISO 128-2: gaps so wide that it is not taken for a centre line beside it. */
+const spaced = (width: number): number[] => [12 * width, 18 * width];
 const dashDot = (width: number): number[] => [24 * width, 3 * width, 0.5 * width, 3 * width];
 const dashTwoDots = (width: number): number[] => [24 * width, 3 * width, 0.5 * width, 3 * width, 0.5 * width, 3 * width];
 
@@ -26,7 +28,7 @@ export const lineStyles: Readonly<Record<LineType, LineStyle>> = {
   hidden: { width: 0.25, dash: dashed(0.25), meaning: 'hidden edge' },
   reference: { width: 0.18, dash: [], meaning: 'line to set out by' },
   waste: { width: 0.18, dash: [], meaning: 'waste side' },
-  seam: { width: 0.18, dash: dashed(0.18), meaning: 'seam between sheets' },
+  seam: { width: 0.18, dash: spaced(0.18), meaning: 'seam between sheets' },
   dimension: { width: 0.18, dash: [], meaning: 'dimension' },
   lettering: { width: 0.18, dash: [], meaning: 'lettering' },
   mark: { width: 0.18, dash: [], meaning: 'mark' },

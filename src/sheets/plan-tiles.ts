@@ -10,7 +10,8 @@ import { indexInk, type InkIndex } from './ink-index.js';
 import { inkMap, type InkMap } from './ink-map.js';
 import { isCorrected, pageCorrection, type Correction } from './layout-request.js';
 import { areaInset, type PageFrame } from './page-frame.js';
-import { seamCosts, seamWishes, type SeamZones } from './seam-search.js';
+import { seamCosts } from './seam-search.js';
+import { seamTally, seamWishes, type SeamTally, type SeamWishes, type SeamZones } from './seam-zones.js';
 import { cutter, type Cutter } from './tile-ink.js';
 import { groupCount, neededTiles } from './needed-tiles.js';
 import { inkedTiles, type Grid, type GridTile } from './tile-grid.js';
@@ -18,7 +19,7 @@ import { inkedTiles, type Grid, type GridTile } from './tile-grid.js';
 // Long because every step of a plan, from given seams to the choice of the best, reads one ground.
 
 /** How a drawing is cut into sheets of one frame. Everything is in mm as printed: drawing × `toPage`. */
-export interface TilePlan {
+export interface TilePlan extends SeamTally {
   readonly drawing: Drawing;
   readonly frame: PageFrame;
   readonly toPage: Transform;
@@ -31,10 +32,6 @@ export interface TilePlan {
   readonly groups: number;
   /** How many sheets the plain grid takes on this frame. */
   readonly plainSheets: number;
-  /** Zones that must not be cut and that a seam cuts, and lines of lettering. */
-  readonly cuts: number;
-  readonly letteringCuts: number;
-  readonly seamsOutsideLands: number;
 }
 
 /** Seams asked for, mm of the drawing from its datum; an empty list leaves that direction to the search. */
@@ -73,7 +70,7 @@ interface Ground {
   readonly toPage: Transform;
   readonly index: InkIndex;
   readonly reach: { readonly x: Reach; readonly y: Reach };
-  readonly zones: SeamZones;
+  readonly wishes: { readonly x: SeamWishes; readonly y: SeamWishes };
 }
 
 const groundOf = (request: TilingRequest, font: Font): Ground => {
@@ -83,11 +80,12 @@ const groundOf = (request: TilingRequest, font: Font): Ground => {
   const index = isCorrected(factors) ? indexInk(placeItems(drawing.items, toPage, 0), font) : request.index ?? indexInk(drawing.items, font);
   const lettering = index.inks.flatMap((ink) => (ink.kind === 'block' && ink.item.kind === 'lettering' ? [{ box: ink.box, why: 'lettering' }] : []));
   const placed = (zones: readonly Zone[]): Zone[] => zones.map((z) => ({ ...z, box: boxUnder(toPage, z.box) }));
-  return {
-    request, toPage, index, reach: reachOf(frame, request.overlap),
+  const zones: SeamZones = {
     // What a jig keeps clear because of its words is found among the lettering anyway, and weighs no more than that.
-    zones: { keepClear: placed(drawing.keepClear.filter((z) => z.why !== 'lettering')), lettering, lands: placed(drawing.lands) },
+    keepClear: placed(drawing.keepClear.filter((z) => z.why !== 'lettering')), lettering, lands: placed(drawing.lands),
+    ...(drawing.spine && { spine: transformPoint(toPage, drawing.datum).y }),
   };
+  return { request, toPage, index, reach: reachOf(frame, request.overlap), wishes: { x: seamWishes(zones, 'x'), y: seamWishes(zones, 'y') } };
 };
 
 const extents = ({ index, reach }: Ground): { x: Omit<Axis, 'seams'>; y: Omit<Axis, 'seams'> } => ({
@@ -95,8 +93,14 @@ const extents = ({ index, reach }: Ground): { x: Omit<Axis, 'seams'>; y: Omit<Ax
   y: { ...reach.y, extent: { from: index.bounds.y0, to: index.bounds.y1 } },
 });
 
-/** Cells to a step: finer for few sheets, so that the search costs about the same however large the drawing. */
-const cellsPerStep = (sheets: number): number => Math.max(12, Math.min(36, Math.round(Math.sqrt(30_000 / Math.max(1, sheets)))));
+/**
+ * Cells to a step: finer for few sheets, so that the search costs about the same however large the drawing, and finest where
+ * there are so few seams that each must find the narrow gaps between lettering.
+ */
+const cellsPerStep = (sheets: number): number => (sheets <= fewSheets ? 108 : Math.max(12, Math.min(36, Math.round(Math.sqrt(30_000 / sheets)))));
+
+/** Counted with a row and a column to spare: as far as six in a row, or two rows of three. */
+const fewSheets = 12;
 
 const mapOf = ({ index, reach }: Ground): InkMap => {
   const step = { x: reach.x.window - reach.x.overlap, y: reach.y.window - reach.y.overlap };
@@ -116,28 +120,17 @@ const givenSeams = (ground: Ground, side: 'x' | 'y'): number[] => {
     .sort((a, b) => a - b);
 };
 
-/** How many zones the seams of a grid cut, each counted for every seam. */
-const cutsThrough = (grid: Grid, zones: readonly Zone[]): number => zones.reduce((n, { box }) => n
-  + grid.x.seams.filter((at) => box.x0 < at && at < box.x1).length + grid.y.seams.filter((at) => box.y0 < at && at < box.y1).length, 0);
-
-const outsideLands = (grid: Grid, lands: readonly Zone[]): number => (lands.length === 0 ? 0
-  : grid.x.seams.filter((at) => !lands.some(({ box }) => box.x0 <= at && at <= box.x1)).length
-    + grid.y.seams.filter((at) => !lands.some(({ box }) => box.y0 <= at && at <= box.y1)).length);
-
 const planOf = (ground: Ground, grid: Grid, tiles: readonly GridTile[], of: { cut: Cutter; map: InkMap; plainSheets: number }): TilePlan => ({
   drawing: ground.request.drawing, frame: ground.request.frame, toPage: ground.toPage, grid, ...of, groups: groupCount(tiles),
   datum: transformPoint(ground.toPage, ground.request.drawing.datum),
-  tiles,
-  cuts: cutsThrough(grid, ground.zones.keepClear),
-  letteringCuts: cutsThrough(grid, ground.zones.lettering),
-  seamsOutsideLands: outsideLands(grid, ground.zones.lands),
+  tiles, ...seamTally(grid, ground.wishes),
 });
 
 /** The grids that the search finds, the best first; seams that are given stay where they are. */
 const searched = (ground: Ground, map: InkMap, lean: boolean): Grid[] => {
   const base = extents(ground);
   const costs = (side: 'x' | 'y', count: number): Float64Array =>
-    seamCosts(seamWishes(ground.zones, side), map.origin[side], map.cell[side], count);
+    seamCosts(ground.wishes[side], map.origin[side], map.cell[side], count);
   const given = { x: givenSeams(ground, 'x'), y: givenSeams(ground, 'y') };
   const bordersOf = (side: 'x' | 'y', count: number): number[] =>
     [0, ...given[side].map((at) => Math.round((at - map.origin[side]) / map.cell[side])), count];
@@ -169,12 +162,13 @@ export const plainGridSheets = (request: TilingRequest, font: Font): number => {
   return inkedTiles(cutter(ground.index), plainGrid(ground), font).length;
 };
 
-/** Sheets that hang together before fewer sheets; then fewest cuts, then seams in lands. */
+/** Sheets that hang together before fewer sheets; then fewest cuts, then seams further from what must stay whole, then in lands. */
 export const isBetter = (a: TilePlan, b: TilePlan): boolean => {
   if (a.groups !== b.groups) return a.groups < b.groups;
   if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
   if (a.cuts !== b.cuts) return a.cuts < b.cuts;
   if (a.letteringCuts !== b.letteringCuts) return a.letteringCuts < b.letteringCuts;
+  if (a.closeSeams !== b.closeSeams) return a.closeSeams < b.closeSeams;
   return a.seamsOutsideLands < b.seamsOutsideLands;
 };
 

@@ -1,29 +1,12 @@
-import type { Zone } from '../drawing/drawing.js';
 import { leastCore, longestCores, type Reach, type Span } from './axis.js';
 import type { InkMap } from './ink-map.js';
+import type { SeamWishes } from './seam-zones.js';
 
-/** What seams in one direction should keep out of and seek: intervals of that coordinate, mm. */
-export interface SeamWishes {
-  readonly keepClear: readonly Span[];
-  readonly lettering: readonly Span[];
-  readonly lands: readonly Span[];
-}
-
-/** Boxes that seams should keep out of, and seek. */
-export interface SeamZones {
-  readonly keepClear: readonly Zone[];
-  readonly lettering: readonly Zone[];
-  readonly lands: readonly Zone[];
-}
-
-/** Intervals of zones along x or y. */
-export const seamWishes = (zones: SeamZones, along: 'x' | 'y'): SeamWishes => {
-  const spans = (of: readonly Zone[]): Span[] => of.map(({ box }) => (along === 'x' ? { from: box.x0, to: box.x1 } : { from: box.y0, to: box.y1 }));
-  return { keepClear: spans(zones.keepClear), lettering: spans(zones.lettering), lands: spans(zones.lands) };
-};
-
-/** In this order and hardly traded against each other: sheets, cuts through what must stay whole, through lettering, seams outside lands, seams. */
-const weight = { sheet: 1e10, cut: 1e6, lettering: 1e4, outsideLand: 20, seam: 1, uneven: 0.01 } as const;
+/**
+ * In this order and hardly traded against each other: sheets, cuts through what must stay whole, through lettering, seams
+ * near what must stay whole, seams outside lands, seams.
+ */
+const weight = { sheet: 1e10, cut: 1e6, lettering: 1e4, near: 200, outsideLand: 20, seam: 1, uneven: 0.01 } as const;
 
 /** Adds one to every border strictly inside, or with `edges` in or on the ends of, each span. */
 const covered = (spans: readonly Span[], origin: number, cell: number, of: { count: number; edges: boolean }): Int32Array => {
@@ -40,11 +23,13 @@ const covered = (spans: readonly Span[], origin: number, cell: number, of: { cou
 /** Cost of a seam at each cell border of one axis, of `count` cells. */
 export const seamCosts = (wishes: SeamWishes, origin: number, cell: number, count: number): Float64Array => {
   const cuts = covered(wishes.keepClear, origin, cell, { count, edges: false });
+  const near = covered(wishes.near, origin, cell, { count, edges: false });
   const letters = covered(wishes.lettering, origin, cell, { count, edges: false });
   const inLand = covered(wishes.lands, origin, cell, { count, edges: true });
   const costs = new Float64Array(count + 1);
   for (let k = 0; k <= count; k++) {
-    costs[k] = weight.seam + cuts[k]! * weight.cut + letters[k]! * weight.lettering + (wishes.lands.length > 0 && inLand[k] === 0 ? weight.outsideLand : 0);
+    costs[k] = weight.seam + cuts[k]! * weight.cut + letters[k]! * weight.lettering + near[k]! * weight.near
+      + (wishes.lands.length > 0 && inLand[k] === 0 ? weight.outsideLand : 0);
   }
   return costs;
 };

