@@ -71,7 +71,10 @@ export interface SetUp {
   readonly numbers: readonly NumberRow[];
   /** Further tables, e.g. ordinates: heading, column heads, rows. */
   readonly tables: readonly { readonly heading: string; readonly columns: readonly string[]; readonly rows: readonly (readonly string[])[] }[];
+  /** What is done, in order; what the check found is no step and goes to `warnings`. */
   readonly steps: readonly string[];
+  /** What the check found of this operation, in words: printed in a section of its own after the steps. */
+  readonly warnings?: readonly string[];
   readonly cautions: readonly string[];
 }
 

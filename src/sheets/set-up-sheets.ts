@@ -82,6 +82,10 @@ const cautionBlock = (cautions: readonly string[], width: number, font: Font): F
   return [{ items: [...frame, ...items], height, before: 5 }];
 };
 
+/** A section of statements that have no order. */
+const listOf = (title: string, texts: readonly string[], width: number, font: Font): FlowBlock[] =>
+  (texts.length === 0 ? [] : [heading(title, width, font), ...paragraphs(texts, width, font, { mark: () => '–' })]);
+
 /** Tables side by side where several fit the width, so that a page is not one narrow column of figures. */
 const furtherTables = (setUp: SetUp, width: number, font: Font): FlowBlock[] => setUp.tables.flatMap(({ heading: words, columns, rows }) => {
   const natural = table({ at: point(0, 0), columns, rows, width }, font).width;
@@ -98,7 +102,7 @@ const furtherTables = (setUp: SetUp, width: number, font: Font): FlowBlock[] => 
 });
 
 /**
- * The drawn parts of the pages of one operation: picture, numbers, steps, the cautions in a frame, tables. On one page
+ * The drawn parts of the pages of one operation: picture, numbers, steps, what the check found, the cautions in a frame, tables. On one page
  * where that does, else with the cautions on the first.
  */
 export const setUpSheets = (jig: JigDrawing, setUp: SetUp, frame: PageFrame, font: Font): Item[][] => {
@@ -112,6 +116,7 @@ export const setUpSheets = (jig: JigDrawing, setUp: SetUp, frame: PageFrame, fon
     ...head(setUp, size, measure, font),
     ...(setUp.steps.length === 0 ? [] : [heading('Steps', size.width, font)]),
     ...paragraphs(setUp.steps, size.width, font, { mark: (i) => `${i + 1}` }),
+    ...listOf('Before you cut', setUp.warnings ?? [], size.width, font),
     ...cautionBlock(setUp.cautions, size.width, font),
     ...furtherTables(setUp, size.width, font),
   ], area, { ...area, y0: area.y0 + 9 }).map((items, i) => (i === 0 ? items : [continued, ...items]));

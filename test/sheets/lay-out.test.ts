@@ -135,6 +135,15 @@ describe('layOut', () => {
     expect([set.count, set.warnings]).toEqual([2, []]);
   });
 
+  it('prints what the check found of an operation in a section of its own, after the steps and before the cautions', () => {
+    const jig = setUpJig();
+    const warned = { ...jig, setUps: jig.setUps.map((s) => ({ ...s, warnings: ['The saw does not tilt so far.'] })) };
+    const texts = [...layOut(requestFor([warned]), testFont).sheets()].flatMap(lettering).map((l) => l.text);
+    const order = ['Steps', 'Turn the block end for end for the second pass.', 'Before you cut', 'The saw does not tilt so far.', 'Cautions'].map((t) => texts.indexOf(t));
+    expect(order.every((at, i) => at >= 0 && (i === 0 || at > order[i - 1]!))).toBe(true);
+    expect([...layOut(requestFor([jig]), testFont).sheets()].flatMap(lettering).some((l) => l.text === 'Before you cut')).toBe(false);
+  });
+
   it('bookmarks each jig on the first sheet that it comes on', () => {
     const found = sheetsOf().flatMap((s) => (s.bookmark === undefined ? [] : [[s.code, s.bookmark]]));
     expect(found).toEqual([['1', ['Scale check and map']], ['3', ['rail cradle']], ['A1', ['rack top']], ['2A1', ['ring']]]);
