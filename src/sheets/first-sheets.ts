@@ -2,7 +2,7 @@ import type { Finding } from '../errors/finding.js';
 import type { Item } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { moveItems } from '../drawing/items.js';
-import { growBox } from '../geometry/box.js';
+import { boxHeight, boxWidth, growBox } from '../geometry/box.js';
 import { lengthLabel } from '../units/format.js';
 import { assemblyMap } from './assembly-map.js';
 import { heading, paragraphs, shortened, tableBlocks } from './blocks.js';
@@ -10,6 +10,7 @@ import { closingDistances, closingWords } from './closing-distances.js';
 import { flow, type FlowBlock } from './flow.js';
 import type { LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
+import { pieceBounds } from './piece-bounds.js';
 import { scaleCheck } from './scale-check.js';
 import { patternWords } from './strip-words.js';
 import type { TiledDrawing } from './tile-sheet.js';
@@ -29,8 +30,9 @@ const findingWords = (f: Finding): string => {
 
 const mapBlocks = (tiled: TiledDrawing, request: LayoutRequest, room: { width: number; height: number }, font: Font): FlowBlock[] => {
   const { plan } = tiled;
-  const size = (axis: 'x' | 'y', k: number): string => lengthLabel((plan.grid[axis].extent.to - plan.grid[axis].extent.from) / k, request.units);
-  const about = `${size('x', plan.toPage.a)} by ${size('y', plan.toPage.d)} on ${plan.tiles.length} sheets, `
+  const piece = pieceBounds(plan);
+  const size = (printed: number, factor: number): string => lengthLabel(printed / factor, request.units);
+  const about = `${size(boxWidth(piece), plan.toPage.a)} by ${size(boxHeight(piece), plan.toPage.d)} on ${plan.tiles.length} sheets, `
     + `${plan.frame.landscape ? 'landscape' : 'portrait'}, overlap ${lengthLabel(request.wishes.overlap, request.units)}. Hatched: no sheet. Ring: datum.`;
   const closing = closingDistances(tiled).map((d) => closingWords(d, request.units));
   return [
