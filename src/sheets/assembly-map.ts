@@ -1,15 +1,18 @@
 import type { Item } from '../drawing/drawing.js';
-import { fitText } from '../drawing/fit-text.js';
 import type { Font } from '../drawing/font.js';
-import { letter, shape } from '../drawing/items.js';
+import { itemsBounds } from '../drawing/item-bounds.js';
+import { moveItems, shape } from '../drawing/items.js';
 import type { LineType } from '../drawing/line-types.js';
-import type { Box } from '../geometry/box.js';
+import { boxHeight, boxWidth, type Box } from '../geometry/box.js';
 import { point, type Point } from '../geometry/point.js';
+import { segmentPoint } from '../geometry/segment-point.js';
 import { circle, line, rectangle } from '../geometry/shapes.js';
 import { scaling, after, transformPath, transformPoint, translation, type Transform } from '../geometry/transform.js';
 import { cores } from './axis.js';
 import type { FlowBlock } from './flow.js';
+import { codeInside, codesAbove, codesBeside, outlineStep, type MapCell } from './map-codes.js';
 import { placeKey } from './seam-lines.js';
+import type { GridTile } from './tile-grid.js';
 import type { TiledDrawing } from './tile-sheet.js';
 
 /** Lines that show what the part is; all others would only blacken a small map. */
@@ -34,23 +37,31 @@ const boxAt = (map: Transform, b: Box): Box => {
   return { x0: p.x, y0: p.y, x1: q.x, y1: q.y };
 };
 
-const codeIn = (b: Box, code: string, font: Font): Item[] => {
-  const [w, h] = [b.x1 - b.x0 - 1, b.y1 - b.y0 - 1];
-  const height = [3.5, 2.5, 1.8].find((t) => t <= h && font.width(code, t) <= w);
-  if (height === undefined) return [];
-  return [letter(point((b.x0 + b.x1) / 2, (b.y0 + b.y1 + height) / 2), fitText(code, w, height, font), { height, anchor: 'middle', part: 'map-code' })];
+/** Points along what the map shows of a sheet. */
+const outlinesOf = ({ plan }: TiledDrawing, tile: GridTile, map: Transform): Point[] => tile.ink.flatMap(([number, segment]) => {
+  const ink = plan.cut.index.inks[number]!;
+  if (ink.kind !== 'stroke' || !shown.has(ink.item.line)) return [];
+  const { segment: run, from, box } = ink.segments[segment]!;
+  const count = Math.ceil((3 * Math.max(boxWidth(box), boxHeight(box)) * map.a) / outlineStep) + 1;
+  return Array.from({ length: count + 1 }, (_, i) => transformPoint(map, segmentPoint(run, from, i / count)));
+});
+
+const codes = (tiled: TiledDrawing, map: Transform, font: Font): Item[] => {
+  const { grid, tiles, datum } = tiled.plan;
+  const cells = tiles.map((tile): MapCell => ({
+    code: tiled.codeOf(tile), box: boxAt(map, tile.core), outlines: () => [...outlinesOf(tiled, tile, map), transformPoint(map, datum)],
+  }));
+  if (grid.y.seams.length === 0) return codesAbove(cells, font);
+  return grid.x.seams.length === 0 ? codesBeside(cells) : cells.flatMap((cell) => codeInside(cell, font));
 };
 
-const cells = (tiled: TiledDrawing, map: Transform, font: Font): Item[] => {
+const cells = (tiled: TiledDrawing, map: Transform): Item[] => {
   const { grid } = tiled.plan;
   return cores(grid.y).flatMap((y, row) => cores(grid.x).flatMap((x, column) => {
     const box = boxAt(map, { x0: x.from, y0: y.from, x1: x.to, y1: y.to });
-    const tile = tiled.tiles.get(placeKey(row, column));
-    if (tile === undefined) return hatch(box);
-    return [
-      shape('reference', rectangle(box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0), 'map-sheet'),
-      ...codeIn(box, tiled.codeOf(tile), font),
-    ];
+    return tiled.tiles.has(placeKey(row, column))
+      ? [shape('reference', rectangle(box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0), 'map-sheet')]
+      : hatch(box);
   }));
 };
 
@@ -62,7 +73,7 @@ const mapScale = (tiled: TiledDrawing, width: number, height: number): number =>
   return Math.min(0.25, width / (x.extent.to - x.extent.from), height / Math.max(1, y.extent.to - y.extent.from));
 };
 
-/** A small picture of a tiled drawing: its outlines, the sheets with their codes, sheets that are not printed hatched. Keeps proportions. */
+/** A small picture of a tiled drawing: its outlines, the sheets with their codes clear of them, sheets that are not printed hatched. Keeps proportions. */
 export const assemblyMap = (tiled: TiledDrawing, room: { readonly width: number; readonly height: number }, font: Font): FlowBlock => {
   const { plan } = tiled;
   const { x, y } = plan.grid;
@@ -70,8 +81,7 @@ export const assemblyMap = (tiled: TiledDrawing, room: { readonly width: number;
   const map = after(translation(-x.extent.from, -y.extent.from), after(scaling(k, k), translation(1, 1)));
   const outlines = plan.cut.index.inks.flatMap((ink): Item[] =>
     (ink.kind === 'stroke' && shown.has(ink.item.line) ? [shape('dimension', transformPath(map, ink.item.path))] : []));
-  return {
-    items: [...outlines, ...cells(tiled, map, font), ...datumDot(transformPoint(map, plan.datum))],
-    height: (y.extent.to - y.extent.from) * k + 2, before: 2,
-  };
+  const items = [...outlines, ...cells(tiled, map), ...codes(tiled, map, font), ...datumDot(transformPoint(map, plan.datum))];
+  const above = Math.max(0, -itemsBounds(items, font).y0);
+  return { items: moveItems(items, 0, above), height: (y.extent.to - y.extent.from) * k + 2 + above, before: 2 };
 };

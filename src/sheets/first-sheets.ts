@@ -5,7 +5,7 @@ import { moveItems } from '../drawing/items.js';
 import { boxHeight, boxWidth, growBox } from '../geometry/box.js';
 import { lengthLabel } from '../units/format.js';
 import { assemblyMap } from './assembly-map.js';
-import { heading, paragraphs, shortened, tableBlocks } from './blocks.js';
+import { heading, onHeadingLine, paragraphs, shortened, tableBlocks } from './blocks.js';
 import { closingDistances, closingWords } from './closing-distances.js';
 import { flow, type FlowBlock } from './flow.js';
 import type { LayoutRequest } from './layout-request.js';
@@ -60,8 +60,8 @@ export const firstSheets = (contents: Contents, frame: PageFrame, request: Layou
     ...paragraphs(findings, width, font, { mark: () => '–' }),
   ];
   const set = (before: number): Item[][] => {
-    const rows = contents.rows(before).map(([jig, where]) => [shortened(jig), shortened(where, 400)]);
-    const list = [heading('Sheets of this set', width, font), ...tableBlocks({ rows }, width, font)];
+    const rows = contents.rows(before).map(([jig, where]) => [shortened(jig), shortened(where, 600)]);
+    const list = [heading('Sheets of this set', width, font), ...onHeadingLine(tableBlocks({ rows }, width, font))];
     return flow([...list, ...after], { ...area, y0: area.y0 + top.height + 4 }, area);
   };
   const [first, ...more] = agreed(set);

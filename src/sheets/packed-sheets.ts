@@ -8,7 +8,7 @@ import { isCorrected, pageCorrection, type LayoutRequest } from './layout-reques
 import { fits, pack, type Piece, type Placed } from './pack.js';
 import { areaInset, type PageFrame } from './page-frame.js';
 import type { Sheet } from './sheet.js';
-import { assumedWords, distinct, patternWords, pieceWords, runningWords } from './strip-words.js';
+import { assumedWords, distinct, patternWords, pieceWords, runningWords, shortName } from './strip-words.js';
 import type { SheetContext } from './tile-sheet.js';
 
 /** A pattern that goes on one sheet whole. */
@@ -92,15 +92,29 @@ export const packPatterns = (patterns: readonly SmallPattern[], frames: readonly
 /** Jigs on a packed sheet, in the order in which they stand on it. */
 export const jigsOn = (sheet: PackedSheet): JigDrawing[] => [...new Set(sheet.places.map((p) => p.pattern.jig))];
 
+/** What is on a packed sheet in fewer and fewer words. */
+const shorterNames = (sheet: PackedSheet): string[] => {
+  const jigs = jigsOn(sheet);
+  const of = (jig: JigDrawing): string[] => distinct(sheet.places.flatMap(({ pattern }) => (pattern.jig === jig ? [shortName(jig, pattern.drawing)] : [])));
+  const count = `${sheet.places.length} ${sheet.places.length === 1 ? 'pattern' : 'patterns'}`;
+  return [
+    jigs.map((jig) => `${jig.jig}: ${of(jig).join(', ')}`).join('; '),
+    `${count}: ${jigs.flatMap(of).join(', ')}`,
+    `${count} of ${jigs.map((jig) => jig.jig).join(', ')}`,
+    `${count} of ${jigs.length} ${jigs.length === 1 ? 'jig' : 'jigs'}`,
+  ];
+};
+
 /** Makes a packed sheet; its code is its number in the set. */
 export const packedSheet = (sheet: PackedSheet, of: SheetContext, font: Font): Sheet => {
   const { frame } = sheet;
   const jigs = jigsOn(sheet);
   const names = distinct(sheet.places.map(({ pattern }) => patternWords(pattern.jig, pattern.drawing)));
+  const at = `${of.place.page} of ${of.place.count} · `;
   const code = String(of.place.page);
   const words = {
     lines: [
-      { text: `${of.place.page} of ${of.place.count} · ${names.join('; ')}`, part: 'sheet-title', single: true },
+      { text: at + names.join('; '), shorter: shorterNames(sheet).map((words) => at + words), part: 'sheet-title', single: true },
       { text: pieceWords(of.request), part: 'piece', single: true },
       { text: assumedWords(jigs.flatMap((j) => j.assumed)), part: 'assumed' },
     ],

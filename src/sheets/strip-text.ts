@@ -1,4 +1,5 @@
 import type { Item } from '../drawing/drawing.js';
+import { cleanText } from '../drawing/clean-text.js';
 import { fitText } from '../drawing/fit-text.js';
 import type { Font } from '../drawing/font.js';
 import { letter } from '../drawing/items.js';
@@ -10,8 +11,9 @@ import { point } from '../geometry/point.js';
 export interface Statement {
   readonly text: string;
   readonly part: string;
-  /** Never more than one line: what is too long ends in … */
+  /** Never more than one line: what is too long gives way to the first of `shorter` that fits, and ends in … where none does. */
   readonly single?: boolean;
+  readonly shorter?: readonly string[];
 }
 
 /** The words of a strip: each statement of `lines` on lines of its own as far as there is room, those of `running` one behind the other. */
@@ -60,13 +62,28 @@ interface LinesSet {
   readonly rest: readonly string[];
 }
 
+/** The first wording of a statement that fits a line; undefined where none does. */
+const wordingFor = ({ text, shorter = [] }: Statement, width: number, { height, font }: Hand): string | undefined => {
+  for (const words of [text, ...shorter]) {
+    const clean = cleanText(words.slice(0, longestText));
+    if (words.length <= longestText && font.width(clean, height) <= width) return clean;
+  }
+  return undefined;
+};
+
+/** No statement is set beyond so many letters. */
+const longestText = 600;
+
 /** Statements one under the other in at most `room` lines; names and titles in one line each, ending in … where they are longer. */
-const setLines = (statements: readonly Statement[], room: number, width: number, { height, font, wrap }: Hand): LinesSet => {
+const setLines = (statements: readonly Statement[], room: number, width: number, hand: Hand): LinesSet => {
   const lines: Statement[] = [];
   const rest: string[] = [];
-  for (const { text, part, single } of statements) {
-    const words = text.slice(0, 600);
-    const whole = single === true ? [fitText(words, width, height, font)] : wrap(words, width, height);
+  for (const statement of statements) {
+    const { text, part, single, shorter = [] } = statement;
+    const words = text.slice(0, longestText);
+    const whole = single === true
+      ? [wordingFor(statement, width, hand) ?? fitText(shorter.at(-1) ?? words, width, hand.height, hand.font)]
+      : hand.wrap(words, width, hand.height);
     if (rest.length === 0 && lines.length + whole.length <= room) lines.push(...whole.map((line) => ({ text: line, part })));
     else rest.push(single === true ? whole[0]! : words);
   }
@@ -80,9 +97,10 @@ const setColumns = (box: Box, words: StripWords, hand: Hand) => {
   const statements = words.lines.filter((w) => w.text !== '');
   const left = setLines(statements, count, width, hand);
   const beside = { x: box.x0 + width + gutter, width: box.x1 - box.x0 - width - gutter };
-  const right = hand.wrap([...left.rest, ...words.running.filter((w) => w !== '')].join('  '), beside.width, hand.height);
-  const uncut = statements.every(({ text, single }) => single !== true || hand.font.width(text, hand.height) <= width);
-  return { height: hand.height, count, left: left.lines, right, beside, whole: uncut && left.rest.length === 0 && right.length <= count };
+  const running = [...left.rest, ...words.running].filter((w) => w !== '');
+  const right = hand.wrap(running.join(' '), beside.width, hand.height);
+  const uncut = statements.every((s) => s.single !== true || wordingFor(s, width, hand) !== undefined);
+  return { height: hand.height, count, left: left.lines, right, running, beside, whole: uncut && left.rest.length === 0 && right.length <= count };
 };
 
 /** The columns in the largest height that holds all of the words, else in the least. */
@@ -94,14 +112,27 @@ const largest = (box: Box, words: StripWords, of: { font: Font; wrap: Wrap }): R
   return setColumns(box, words, { height: heights.at(-1)!, ...of });
 };
 
+const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?]) (?=\p{Lu})/u);
+
+/** As many whole sentences as leave room for `more` behind them in `count` lines; where not even one does, its beginning. */
+const cutBetweenSentences = ({ running, count, beside, height, right }: ReturnType<typeof setColumns>, more: string, { font, wrap }: { font: Font; wrap: Wrap }): readonly string[] => {
+  const sentences = running.flatMap(sentencesOf);
+  for (let kept = sentences.length - 1; kept > 0; kept--) {
+    const lines = wrap([...sentences.slice(0, kept), more].join(' '), beside.width, height);
+    if (lines.length <= count) return lines;
+  }
+  return [...right.slice(0, count - 1), fitText(more, beside.width, height, font)];
+};
+
 /**
  * The words of a strip in two columns: statements line by line at the left, the running words beside them, as large as all
- * of them find room. What finds none is left out at the end of the running words, and the last line then says `more`: put
+ * of them find room. Sentences that find none are left out at the end of the running words, which then end in `more`: put
  * what must be read first.
  */
 export const stripText = (box: Box, words: StripWords, more: string, of: { font: Font; wrap: Wrap }): Item[] => {
-  const { height, count, left, right, beside } = largest(box, words, of);
-  const shown = right.length <= count ? right : [...right.slice(0, count - 1), fitText(more, beside.width, height, of.font)];
+  const set = largest(box, words, of);
+  const { height, count, left, right, beside } = set;
+  const shown = right.length <= count ? right : cutBetweenSentences(set, more, of);
   const base = (i: number): number => box.y0 + (ascent + i * pitch) * height;
   return [
     ...left.map(({ text, part }, i) => letter(point(box.x0, base(i)), text, { height, part })),

@@ -25,6 +25,10 @@ export const pieceWords = (request: LayoutRequest): string => {
 export const patternWords = (jig: JigDrawing, drawing: Drawing): string =>
   (drawing.title.startsWith(jig.jig) ? drawing.title : `${jig.title} – ${drawing.title}`);
 
+/** What a pattern is called where its jig is named beside it: its title without the jig's name before it. */
+export const shortName = (jig: JigDrawing, drawing: Drawing): string =>
+  (drawing.title.startsWith(`${jig.jig}: `) ? drawing.title.slice(jig.jig.length + 2) : drawing.title);
+
 /** Distinct texts in the order in which they first come. */
 export const distinct = (texts: readonly string[]): string[] => [...new Set(texts)];
 
@@ -32,11 +36,10 @@ export const distinct = (texts: readonly string[]): string[] => [...new Set(text
 export const assumedWords = (assumed: readonly string[]): string =>
   (assumed.length === 0 ? '' : `Assumed, as measured: ${distinct(assumed).join('; ')}.`);
 
-/** What sheets say besides their own place: the print scale, the line rule, the jigs' cautions. */
-export const runningWords = (request: LayoutRequest, frame: PageFrame, cautions: readonly string[]): string[] => {
-  const stop = (text: string): string => (/[.!?…]$/u.test(text) ? text : `${text}.`);
-  return [
-    scaleWords(request, frame), lineRule,
-    cautions.length === 0 ? '' : `Cautions: ${distinct(cautions).map(stop).join(' ')}`,
-  ];
-};
+/** A statement with its full stop, so that what follows it on the line does not run on. */
+export const withStop = (text: string): string => (text === '' || /[.!?…]$/u.test(text) ? text : `${text}.`);
+
+/** What sheets say besides their own place, statement by statement: the print scale, the line rule, the jigs' cautions. */
+export const runningWords = (request: LayoutRequest, frame: PageFrame, cautions: readonly string[]): string[] => [
+  scaleWords(request, frame), lineRule, ...distinct(cautions).map((text, i) => withStop(i === 0 ? `Cautions: ${text}` : text)),
+];

@@ -1,6 +1,7 @@
 import type { JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { lengthLabel } from '../units/format.js';
+import type { Units } from '../units/units.js';
 import type { Neighbours } from './code-block.js';
 import type { Furniture } from './furniture.js';
 import type { LayoutRequest } from './layout-request.js';
@@ -9,7 +10,7 @@ import type { TilePlan } from './plan-tiles.js';
 import { placeKey, seamsOf, tilesByPlace, type Seam } from './seam-lines.js';
 import type { Sheet } from './sheet.js';
 import type { StripWords } from './strip-text.js';
-import { assumedWords, patternWords, pieceWords, runningWords } from './strip-words.js';
+import { assumedWords, patternWords, pieceWords, runningWords, withStop } from './strip-words.js';
 import { cutItems } from './tile-ink.js';
 import type { GridTile } from './tile-grid.js';
 import { carry, rowAndColumn } from './tile-place.js';
@@ -57,11 +58,20 @@ export const stationOf = (plan: TilePlan, tile: GridTile): { readonly along: num
   along: (tile.core.x0 - plan.datum.x) / plan.toPage.a, across: (tile.core.y0 - plan.datum.y) / plan.toPage.d,
 });
 
-const stationWords = ({ plan }: TiledDrawing, tile: GridTile, request: LayoutRequest): string => {
+/** Shorter than this is no distance on paper, mm. */
+const nothing = 0.05;
+
+/** `122.3 mm (4 13⁄16″) below the spine`, or `at the spine`. */
+const fromPlace = (mm: number, place: string, [before, beyond]: readonly [string, string], units: Units): string =>
+  (Math.abs(mm) < nothing ? `at ${place}` : `${lengthLabel(Math.abs(mm), units)} ${mm < 0 ? before : beyond} ${place}`);
+
+/** Where the sheet's own part begins: its station along the piece, and how far up or down. */
+const stationWords = ({ plan }: TiledDrawing, tile: GridTile, { units }: LayoutRequest): string => {
   const { along, across } = stationOf(plan, tile);
-  const edge = (inner: boolean, side: string): string => `${side} ${inner ? 'seam' : 'end'}`;
-  const left = `${edge(tile.column > 0, 'Left')} ${lengthLabel(along, request.units)}`;
-  return `${left}, ${edge(tile.row > 0, 'top')} ${lengthLabel(across, request.units)} from datum`;
+  const isFromEnd = plan.drawing.spine && Math.abs(plan.grid.x.extent.from - plan.datum.x) < nothing;
+  const left = isFromEnd ? fromPlace(along, 'the left end', ['before', 'from'], units) : fromPlace(along, 'the datum', ['to the left of', 'to the right of'], units);
+  const top = fromPlace(across, plan.drawing.spine ? 'the spine' : 'the datum', ['above', 'below'], units);
+  return `Station of the left ${tile.column > 0 ? 'seam' : 'edge'}: ${left}. Top ${tile.row > 0 ? 'seam' : 'of the drawing'}: ${top}.`;
 };
 
 const sides = { x: ['left', 'right'], y: ['top', 'bottom'] } as const;
@@ -71,7 +81,7 @@ const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): stri
   const under = seams.filter((s) => s.second === tile).map((s) => `${codeOf(s.first)} comes over the ${sides[s.along][0]} edge`);
   const trim = trimmed.length === 0 ? '' : `Trim the ${trimmed.join('; the ')}`;
   const lay = under.join('; ');
-  return [trim, lay].filter((w) => w !== '').join('. ');
+  return [trim, lay].filter((w) => w !== '').map(withStop).join(' ');
 };
 
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): StripWords => ({

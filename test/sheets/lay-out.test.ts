@@ -47,10 +47,11 @@ describe('layOut', () => {
   it('puts on every tile title, digest, station in both units, what to trim and lay over, diameters, line rule and cautions', () => {
     for (const sheet of sheetsOf().filter((s) => /^A\d/.test(s.code))) {
       const text = words(sheet);
-      for (const said of ['Paddle rack for the livery', 'rev. B', '4f1a09c2', 'letter, mm', 'from datum', 'post 34.9 mm (1 3⁄8″)', 'true edge is the centre of the line', 'Stop the bit before lifting']) {
+      for (const said of ['Paddle rack for the livery', 'rev. B', '4f1a09c2', 'letter, mm', 'Station of the left', 'post 34.9 mm (1 3⁄8″)', 'true edge is the centre of the line', 'Stop the bit before lifting']) {
         expect({ code: sheet.code, said, there: text.includes(said) }).toEqual({ code: sheet.code, said, there: true });
       }
-      expect(text).toMatch(/(Left|left) (seam|end) −?[\d.]+ mm \(−?[\d ⁄]+″\)/);
+      expect(text).toMatch(/Station of the left (edge: at the left end|seam: [\d.]+ mm \([\d ⁄]+″\) from the left end)\. Top of the drawing: [\d.]+ mm \([\d ⁄]+″\) above the spine\./);
+      expect(text).not.toMatch(/(edge|end|datum|spine|A\d) (Assumed|Trim|Print|Cautions|Station|A\d comes)/);
       expect(text).toMatch(/lay it over A\d|comes over the/);
     }
   });
@@ -60,7 +61,7 @@ describe('layOut', () => {
     const [first] = set.tiled;
     const tile = first!.plan.tiles[3]!;
     const sheet = [...set.sheets()].find((s) => s.code === first!.codeOf(tile))!;
-    const said = /Left seam ([\d.]+) mm/.exec(words(sheet))![1]!;
+    const said = /Station of the left seam: ([\d.]+) mm/.exec(words(sheet))![1]!;
     expect(Math.abs(Number(said) - tile.core.x0)).toBeLessThanOrEqual(0.05 + 1e-9);
   });
 
@@ -110,6 +111,15 @@ describe('layOut', () => {
         for (const box of inStrip.flat()) expect(boxContains(growBox(frame.strip, 0.05), box)).toBe(true);
       }
     }
+  });
+
+  it('lists on the first sheet what is on which, and names packed patterns shortly rather than cut off', () => {
+    const pieces = Array.from({ length: 6 }, (_, i) => plainDrawing(`piece-${i}`, [rectangle(0, 0, 40, 40)], { title: `${i === 2 ? 'cradle: ' : ''}pattern of the ${i + 1}th of six pieces, seen from above` }));
+    const [first, second] = sheetsOf(requestFor([jigOf('cradle', pieces), setUpJig()])) as [Sheet, Sheet];
+    expect(words(first)).toContain('sheet 2: pattern of the 1th of six pieces, seen from above, pattern of the 2th');
+    expect(words(first)).toContain('seen from above, pattern of the 3th');
+    const title = lettering(second).find((l) => l.part === 'sheet-title')!.text;
+    expect(title).toBe('2 of 3 · 8 patterns of cradle, rail cradle');
   });
 
   it('packs small patterns whole on one sheet, apart by a gap to cut in', () => {
