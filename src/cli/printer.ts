@@ -33,9 +33,11 @@ const showAll = (io: Io): void => {
 const keep = (name: string, measured: MeasuredPrint, given: Arguments, io: Io): void => {
   const of = paperAndUnits(given);
   const { profile, warnings } = profileFrom(name, measured, of);
+  const before = printerNames(io).includes(name) ? readProfile(name, io) : undefined;
   const file = keepProfile(profile, io);
   const { x, y } = nominalBars(of.paper, of.units);
   io.out(profileText(profile));
+  if (before !== undefined) io.out(`In place of ${profileText(before)}The figures must come from a sheet drawn without --printer.\n`);
   io.out(`Bars of ${lengthLabel(x, of.units)} and ${lengthLabel(y, of.units)} measured ${lengthLabel(measured.xBar, of.units)} and ${lengthLabel(measured.yBar, of.units)}. Kept in ${file}\n`);
   for (const warning of warnings) io.err(`warning: ${warning}\n`);
   io.out(`Draw with it: roundwright draw SPEC --printer ${name}\nand see that it has worked: roundwright print-test --printer ${name} --paper ${of.paper.name}\n`);

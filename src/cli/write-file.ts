@@ -1,5 +1,5 @@
-import { closeSync, lstatSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { closeSync, lstatSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
 import { WriteError, writeErrorFrom } from './write-error.js';
 
 const writeAll = (handle: number, bytes: Uint8Array): void => {
@@ -37,10 +37,17 @@ export const writeFile = (path: string, bytes: Uint8Array): void => {
   }
 };
 
+/** One folder after the other: node's own recursive mkdir tries for ever below /proc, where the parent stands but takes nothing. */
+const makeEach = (path: string): void => {
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true) return;
+  if (dirname(path) !== path) makeEach(dirname(path));
+  mkdirSync(path);
+};
+
 /** Makes the folder that the user named, and those above it. It may be a link: it is the user's own. */
 export const makeFolder = (path: string): void => {
   try {
-    mkdirSync(path, { recursive: true });
+    makeEach(resolve(path));
   } catch (error) {
     throw writeErrorFrom(path, error);
   }

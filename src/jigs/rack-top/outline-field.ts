@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 import { GeometryError } from '../../errors/geometry-error.js';
 import { quote } from '../../errors/quote.js';
 import { boxHeight, boxWidth } from '../../geometry/box.js';

@@ -8,14 +8,16 @@ type Label = (mm: number) => string;
 /** Common practice: at least this much wood beyond the end of the hole; beside it, and below that very thin; mm. */
 const wallLimit = 6;
 const skinLimit = 5;
+/** Less wood than this round a hole is none: it splits as it is drilled. Common practice, mm. */
+const leastShell = 2;
 
 const sizeFinding = (pin: Pin, branch: number, where: string, label: Label): readonly Report[] => {
   const low = branch / 3;
   const high = branch / 2;
-  if (pin.diameter >= branch) {
+  if (pin.diameter > branch - 2 * leastShell) {
     return [{
       code: 'pin-over-branch', severity: 'stop', measured: pin.diameter, limit: high,
-      message: `A pin of Ø ${label(pin.diameter)} does not go into a branch of Ø ${label(branch)}${where}.`,
+      message: `A pin of Ø ${label(pin.diameter)} leaves less than ${label(leastShell)} of wood round it in a branch of Ø ${label(branch)}${where}.`,
       remedy: `A pin of ${label(low)} to ${label(high)}.`,
     }];
   }
@@ -63,7 +65,7 @@ const skinFinding = (pin: Pin, where: string, label: Label): readonly Report[] =
 
 const bitFinding = (pin: Pin, where: string, { shop, units }: Context): readonly Report[] => {
   if (shop.bits === undefined) return [];
-  const needed = Math.max(pin.intoBranch, pin.intoMain) + holeExtra;
+  const needed = Math.max(pin.hornToHollow + pin.intoBranch, pin.intoMain) + holeExtra;
   const bits = shop.bits.filter((bit) => Math.abs(bit.diameter - pin.diameter) < 0.05);
   const longest = Math.max(0, ...bits.map((bit) => bit.usableLength));
   if (longest >= needed) return [];

@@ -27,13 +27,13 @@ const wingFindings = (end: SaddleEnd, where: string, label: (mm: number) => stri
   }];
 };
 
-const tightFit = (end: SaddleEnd, where: string, label: (mm: number) => string): readonly Report[] => {
+const tightFit = (end: SaddleEnd, where: string): readonly Report[] => {
   const { main, branch, offset } = end.joint;
   const spare = main - Math.abs(offset) - branch;
   if (spare > 0.2) return [];
   return [{
     code: 'measured-stock-tight', severity: 'note', measured: spare, limit: 0.2,
-    message: `Only ${spare.toFixed(2)} mm is left between the branch's side and the main's${where}: stock that measures ${label(2 * spare)} more does not close.`,
+    message: `Only ${spare.toFixed(2)} mm is left between the branch's side and the main's${where}: stock that measures ${spare < 0.005 ? 'any' : `${(2 * spare).toFixed(2)} mm`} more does not close.`,
     remedy: 'Measure the pieces that will be joined, not their labels, and print again with those figures.',
   }];
 };
@@ -69,7 +69,7 @@ export const check = (s: SaddleCopeSolution, context: Context): readonly Finding
   const perEnd = ends.flatMap((end) => {
     const where = s.far === undefined ? '' : ` at the ${end.name} end`;
     return [
-      ...wingFindings(end, where, label), ...tightFit(end, where, label), ...sawReach(end, where, context),
+      ...wingFindings(end, where, label), ...tightFit(end, where), ...sawReach(end, where, context),
       ...checkPin(end, where, context),
     ];
   });

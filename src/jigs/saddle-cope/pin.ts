@@ -1,4 +1,5 @@
 import type { SaddleJoint } from '../../geometry/saddle.js';
+import { saddleHeights } from '../../geometry/saddle-heights.js';
 import type { Context } from '../jig.js';
 import type { PinFields } from './schema.js';
 
@@ -6,6 +7,8 @@ import type { PinFields } from './schema.js';
 export interface Pin {
   readonly diameter: number;
   readonly intoBranch: number;
+  /** Along the axis from the finished tip, the horn, to the bottom of the hollow: on top of the hole in the branch, drilled while the end is whole. */
+  readonly hornToHollow: number;
   /** Along the pin from where the axis enters the main. */
   readonly intoMain: number;
   /** Wood left in the main beyond the end of the hole, square to its surface; below 0 the hole comes out. */
@@ -51,6 +54,7 @@ export const solvePin = (fields: PinFields, joint: SaddleJoint, context: Context
   return {
     diameter,
     intoBranch: fields.intoBranch ?? Math.max(3 * diameter, leastIntoBranch),
+    hornToHollow: Math.sqrt((joint.main - joint.offset) * (joint.main + joint.offset)) / Math.sin(joint.angle) - saddleHeights(joint).least,
     intoMain,
     wall: wallBeyond(joint, diameter / 2, intoMain + holeExtra),
     skin: joint.main - Math.abs(joint.offset) - diameter / 2,

@@ -20,8 +20,9 @@ export const reachRefusals = (
   const label = (mm: number): string => lengthLabel(mm, units);
   const where = fields.farEnd === undefined ? '' : ` at the ${end.name} end`;
   const tight = excess <= 0.2 ? ` That is ${excess.toFixed(2)} mm over: measure both again with a calliper.` : '';
+  const room = main - Math.abs(offset);
   const nearest = branch <= main
-    ? `an offset of up to ${label(main - branch)} either way, or a branch of up to ${label(2 * (main - Math.abs(offset)))}`
+    ? `an offset of up to ${label(main - branch)} either way${room < 1.5 ? '' : `, or a branch of up to ${label(2 * room)}`}`
     : `a branch of up to ${label(2 * main)}, or a main of at least ${label(2 * reach)}`;
   return [{
     jig: name, code: 'branch-overhangs-main', severity: 'stop', measured: reach, limit: main,

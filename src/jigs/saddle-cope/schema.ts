@@ -33,7 +33,7 @@ export interface SaddleCopeFields {
 
 const leastAngle = radians(8);
 
-const angleAbout = 'Angle between the two axes, the acute one; 90 is square';
+const angleAbout = 'Angle between the two axes, the acute one (of 102° write 78°; the throat is then on that side); 90 is square';
 const offsetAbout =
   'Shortest distance between the axes; positive = the branch lies to the right of the main, seen from the throat with the far end up';
 
@@ -56,7 +56,7 @@ export const schema = (f: FieldReader): z.ZodType<SaddleCopeFields> => z.strictO
     angle: f.angle({ about: angleAbout, min: leastAngle }),
     offset: f.length({ about: offsetAbout, min: -150, max: 150 }).default(0),
     twist: f.angle({
-      about: 'Turn of the far throat against the near one, counter-clockwise seen from the far end', min: -Math.PI, max: Math.PI,
+      about: 'Turn of the far throat against the near one, counter-clockwise seen from the far end; 0: both throats on one side, as between posts that lean together; 180: on opposite sides, as between parallel posts', min: -Math.PI, max: Math.PI,
     }).default(0),
   }).meta({ description: 'The far end of the branch, hollowed too' }).optional(),
 }).superRefine((fields, ctx) => {

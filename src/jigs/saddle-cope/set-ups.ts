@@ -1,7 +1,7 @@
 import type { NumberRow, SetUp } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import type { Finding } from '../../errors/finding.js';
-import { angleLabel, fractionInches, lengthLabel, millimetres, riseOverRun } from '../../units/format.js';
+import { angleLabel, fractionInches, lengthLabel, lengthMain, millimetres, riseOverRun } from '../../units/format.js';
 import { degrees, type Units } from '../../units/units.js';
 import { holeExtra } from './pin.js';
 import { jointPicture } from './joint-picture.js';
@@ -92,13 +92,18 @@ const lengthRows = (s: SaddleCopeSolution, units: Units): readonly NumberRow[] =
   ];
 };
 
-const cutSteps = (end: SaddleEnd, s: SaddleCopeSolution): readonly string[] => [
+const cutSteps = (end: SaddleEnd, s: SaddleCopeSolution, units: Units): readonly string[] => [
+  ...(end.pin === undefined ? [] : ['The hole for the pin is drilled first, while the end is whole.']),
   'Check the bars with a steel rule. Cut the paper on its outline; wrap it, left edge to the line at the right, tab under, top edges level.',
   'THROAT to the acute side: at small cants a template turned half round looks right in the hand and does not fit.',
   `Saw the dash-two-dots line first, ${angleLabel(end.sawAngle)} off square, in a V, throat up; then hollow to the full line from both wings inwards.`,
-  `Finish on a form of R ${millimetres(end.formRadius)}. Light 0.1 mm wide is good, 0.5 mm a remake. Gap at throat and long point: form too small; at the wings: too large.`,
+  `Finish on a form of R ${lengthLabel(end.formRadius, units)}. Light 0.1 mm wide is good, 0.5 mm a remake. Gap at throat and long point: form too small; at the wings: too large.`,
   allowances(s),
 ];
+
+/** Whether a finding is of this end, or of the whole branch. */
+const concerns = (end: SaddleEnd, s: SaddleCopeSolution) => ({ message }: Finding): boolean =>
+  s.far === undefined || !message.includes(` at the ${end.name === 'near' ? 'far' : 'near'} end`);
 
 const cutSetUp = (end: SaddleEnd, { name, units, solution: s, findings, font }: SetUpSource): SetUp => {
   const where = s.far === undefined ? '' : `, ${end.name} end`;
@@ -112,7 +117,8 @@ const cutSetUp = (end: SaddleEnd, { name, units, solution: s, findings, font }: 
       { label: 'Wrap round the branch, at the paper’s middle', value: lengthLabel(s.wrapLength, units) },
     ],
     tables: [ordinateTable(end, s, units)],
-    steps: [...cutSteps(end, s), ...findings.map((f) => `${f.message} ${f.remedy}`)],
+    steps: cutSteps(end, s, units),
+    warnings: findings.filter(concerns(end, s)).map((f) => `${f.message} ${f.remedy}`),
     cautions: sawCautions,
   };
 };
@@ -129,8 +135,9 @@ const pinSetUp = (end: SaddleEnd, { name, units, solution: s, font }: SetUpSourc
     pictureNote: 'True proportions, not to scale. The pin, in short dashes, lies on the branch’s axis.',
     numbers: [
       { label: 'Pin or loose tenon, and bit', value: `Ø ${label(pin.diameter)}` },
-      { label: `Hole in the branch: ${millimetres(pin.intoBranch)} + ${millimetres(holeExtra)} for glue and air`, value: label(pin.intoBranch + holeExtra) },
-      { label: `Hole in the main, along the bit: ${millimetres(pin.intoMain)} + ${millimetres(holeExtra)}`, value: label(pin.intoMain + holeExtra) },
+      { label: 'Hole in the branch, from its finished tip, the horn', value: label(pin.hornToHollow + pin.intoBranch + holeExtra) },
+      { label: `  of it hollowed away ${lengthMain(pin.hornToHollow, units)}, for the pin`, value: `${label(pin.intoBranch)} + ${lengthMain(holeExtra, units)} for glue` },
+      { label: `Hole in the main, along the bit: ${lengthMain(pin.intoMain, units)} + ${lengthMain(holeExtra, units)}`, value: label(pin.intoMain + holeExtra) },
       { label: 'Length of the pin', value: label(pin.intoBranch + pin.intoMain) },
       ...angleRows(end, units),
       { label: 'Left of the main beyond the hole', value: label(pin.wall) },
@@ -138,16 +145,16 @@ const pinSetUp = (end: SaddleEnd, { name, units, solution: s, font }: SetUpSourc
     ],
     tables: [],
     steps: [
-      'Drill the branch before its end is hollowed, on its axis, while the end is square.',
+      `Drill the branch before its end is hollowed, on its axis, while the end is square: ${lengthLabel(pin.hornToHollow + pin.intoBranch + holeExtra, units)} deep from where the finished tip will be; from a blank that is longer, so much deeper.`,
       `Tilt the table ${angleLabel(end.sawAngle)} (${riseOverRun(end.sawAngle, units)}), the main in a V along the tilt, throat side uphill; or use a drill guide made from this cope.`,
-      'Depths are along the bit, from where its axis enters the wood. Try the fit in a test piece of the same wood.',
+      'In the main the depth is along the bit, from where its axis enters the wood. Try the fit in a test piece of the same wood.',
     ],
     cautions: drillCautions,
   }];
 };
 
-/** The pages for the machines: per end the hollow and the pin. */
+/** The pages for the machines in the order of work: per end the pin’s holes, then the hollow. */
 export const setUps = (source: SetUpSource): readonly SetUp[] => {
   const { near, far } = source.solution;
-  return [near, ...(far === undefined ? [] : [far])].flatMap((end) => [cutSetUp(end, source), ...pinSetUp(end, source)]);
+  return [near, ...(far === undefined ? [] : [far])].flatMap((end) => [...pinSetUp(end, source), cutSetUp(end, source)]);
 };

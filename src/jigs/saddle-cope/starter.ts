@@ -20,5 +20,6 @@ jigs:
     # abrasive: 0.5 mm        # on the sanding form
     # pin: { diameter: 7/16, intoBranch: 1-5/16, intoMain: 7/8 }   # diameter 0: no pin
     # centres: 16             # with farEnd: from crossing to crossing
-    # farEnd: { main: post, angle: 64, offset: 0, twist: 180 }
+    # twist 0: both throats on one side, posts that lean together; 180: on opposite sides, parallel posts
+    # farEnd: { main: post, angle: 64, offset: 0, twist: 180° }
 `;
