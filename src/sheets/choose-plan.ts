@@ -1,11 +1,13 @@
 import type { Drawing, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { UserError } from '../errors/user-error.js';
-import { millimetres } from '../units/format.js';
+import { lengthLabel } from '../units/format.js';
+import type { Units } from '../units/units.js';
 import { boxHeight, boxWidth, type Box } from '../geometry/box.js';
-import { leastCore, longestCores, seamStep } from './axis.js';
+import { isLegal, leastCore, longestCores, seamStep } from './axis.js';
 import { indexInk } from './ink-index.js';
 import type { LayoutRequest } from './layout-request.js';
+import { atLeast, atMost } from './limit-words.js';
 import { pageFrame, type PageFrame } from './page-frame.js';
 import { patternWords } from './strip-words.js';
 import { bestPlan, isBetter, isPlanLegal, plainGridSheets, planTiles, reachOf, type GivenSeams, type TilePlan, type TilingRequest } from './plan-tiles.js';
@@ -20,17 +22,18 @@ export const framesOf = (request: LayoutRequest): readonly PageFrame[] => {
 };
 
 /** A sheet must show more new drawing than overlap, and an overlap must hold a registration mark. */
-const refuseOverlap = ({ wishes }: LayoutRequest, frame: PageFrame): void => {
+const refuseOverlap = ({ wishes, units }: LayoutRequest, frame: PageFrame): void => {
   const reach = reachOf(frame, wishes.overlap);
   const most = Math.floor(Math.min(reach.x.window, reach.y.window) / 3);
   if (wishes.overlap >= leastOverlap && wishes.overlap <= most) return;
+  const [low, high] = [atLeast(leastOverlap, units), atMost(most, units)];
   throw new UserError(undefined, [{
     code: wishes.overlap > most ? 'overlap-too-large' : 'overlap-too-small', path: 'sheets.overlap',
     message: wishes.overlap > most
       ? 'the overlap leaves too little of each sheet for new drawing'
       : 'the overlap is too narrow for registration marks',
-    got: millimetres(wishes.overlap), allowed: `${leastOverlap} mm to ${most} mm on this paper`,
-    nearest: millimetres(wishes.overlap > most ? most : leastOverlap),
+    got: lengthLabel(wishes.overlap, units), allowed: `${low} to ${high} on this paper`,
+    nearest: wishes.overlap > most ? high : low,
   }]);
 };
 
@@ -57,19 +60,38 @@ const refuseVast = (what: string, bounds: Box, frames: readonly PageFrame[], req
   if (grid <= mostOfGrid) return;
   throw new UserError(undefined, [{
     code: 'too-many-sheets', path: 'paper', message: `${what} is too large for this paper`,
-    got: `${millimetres(boxWidth(bounds))} by ${millimetres(boxHeight(bounds))}, a grid of ${grid} sheets`, allowed: 'at most 2000 sheets', nearest: 'a larger paper, or a smaller board',
+    got: `${lengthLabel(boxWidth(bounds), request.units)} by ${lengthLabel(boxHeight(bounds), request.units)}, a grid of ${grid} sheets`, allowed: 'at most 2000 sheets', nearest: 'a larger paper, or a smaller board',
   }]);
 };
 
-const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[]): never => {
-  const steps = plans.map(({ grid }) => `${millimetres(longestCores(grid.x).inner)} along by ${millimetres(longestCores(grid.y).inner)} across`);
-  const list = (seams: readonly number[]): string => (seams.length === 0 ? 'none' : seams.map(millimetres).join(', '));
+/** Furthest apart that seams may lie, mm of the drawing. */
+const widestSteps = ({ grid, toPage }: TilePlan): { along: number; across: number } =>
+  ({ along: longestCores(grid.x).inner / toPage.a, across: longestCores(grid.y).inner / toPage.d });
+
+const refuseSeams = (jig: string, given: GivenSeams, plans: readonly TilePlan[], units: Units): never => {
+  const steps = plans.map(widestSteps).map(({ along, across }) => `${atMost(along, units)} along by ${atMost(across, units)} across`);
+  const list = (seams: readonly number[]): string => (seams.length === 0 ? 'none' : seams.map((at) => lengthLabel(at, units)).join(', '));
   throw new UserError(undefined, [{
     code: 'seams-not-possible', path: `sheets.seams.${jig}`,
     message: `the seams given for ${jig} leave more between them than a sheet holds, or too little for the marks`,
     got: `along ${list(given.along)}; across ${list(given.across)}`,
-    allowed: `seams at most ${steps.join(', or ')} apart, and at least ${millimetres(leastCore(plans[0]!.grid.x))}`,
+    allowed: `seams at most ${steps.join(', or ')} apart, and at least ${atLeast(leastCore(plans[0]!.grid.x), units)}`,
   }]);
+};
+
+const turnOf = ({ frame }: TilePlan): string => (frame.landscape ? 'landscape' : 'portrait');
+
+/** Where given seams rule out the turn of the paper that would take fewer sheets: how wide apart they may be there. */
+const seamAdvice = (chosen: TilePlan, refused: readonly TilePlan[], free: (plan: TilePlan) => TilePlan, units: Units): string | undefined => {
+  const [other] = refused.map((plan) => ({ plan, sheets: free(plan).tiles.length })).filter(({ sheets }) => sheets < chosen.tiles.length);
+  if (other === undefined) return undefined;
+  const { along, across } = widestSteps(other.plan);
+  const limits = [
+    ...(isLegal(other.plan.grid.x) ? [] : [`${atMost(along, units)} apart along`]),
+    ...(isLegal(other.plan.grid.y) ? [] : [`${atMost(across, units)} apart across`]),
+  ];
+  return `the seams given fit ${turnOf(chosen)} sheets only, ${chosen.tiles.length} of them. Seams at most ${limits.join(' and ')} `
+    + `would go on ${turnOf(other.plan)} sheets: ${other.sheets} may do.`;
 };
 
 /**
@@ -99,10 +121,14 @@ export const choosePlan = (drawing: Drawing, jig: JigDrawing, request: LayoutReq
   const frames = framesOf(request);
   const index = indexInk(drawing.items, font);
   refuseVast(patternWords(jig, drawing), index.bounds, frames, request);
-  const plans = plansFor(frames.map((frame) => ({
+  const requests = frames.map((frame) => ({
     drawing, frame, correction: request.correction, overlap: request.wishes.overlap, index, ...(given !== undefined && { given }),
-  })), font);
+  }));
+  const plans = plansFor(requests, font);
   const legal = plans.filter(isPlanLegal);
-  if (legal.length === 0) return refuseSeams(jig.jig, given ?? { along: [], across: [] }, plans);
-  return bestPlan(legal, Math.min(...legal.map((p) => (p.frame.landscape && legal.length > 1 ? Infinity : p.plainSheets))), isPreferred);
+  if (legal.length === 0) return refuseSeams(jig.jig, given ?? { along: [], across: [] }, plans, request.units);
+  const best = bestPlan(legal, Math.min(...legal.map((p) => (p.frame.landscape && legal.length > 1 ? Infinity : p.plainSheets))), isPreferred);
+  const free = (plan: TilePlan): TilePlan => planTiles({ ...requests.find((r) => r.frame === plan.frame)!, given: { along: [], across: [] } }, font);
+  const advice = seamAdvice(best, plans.filter((p) => !legal.includes(p)), free, request.units);
+  return advice === undefined ? best : { ...best, advice };
 };

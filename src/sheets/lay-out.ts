@@ -4,6 +4,7 @@ import { UserError } from '../errors/user-error.js';
 import { choosePlan, framesOf } from './choose-plan.js';
 import { bodyPages, bookmarksOf, openingPages, type Body } from './contents.js';
 import type { LayoutRequest } from './layout-request.js';
+import { layoutWarnings } from './layout-warnings.js';
 import { fitsFrame, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
 import { packedPages, settingOf, setUpPages, tilePages, type LargePattern } from './set-pages.js';
@@ -55,20 +56,15 @@ const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font
   return { small, large };
 };
 
+const withoutSeams = (request: LayoutRequest): LayoutRequest => ({ ...request, wishes: { ...request.wishes, seams: {} } });
+
+/** Seams given for a jig are meant for the first of its patterns that is cut: on the others their stations mean nothing. */
 const tileAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): TiledDrawing[] => large.map(({ jig, drawing }, i) => {
-  const plan = choosePlan(drawing, jig, request, font);
+  const isFirst = large.findIndex((l) => l.jig === jig) === i;
+  const plan = choosePlan(drawing, jig, isFirst ? request : withoutSeams(request), font);
   refuseMany(plan.tiles.length, patternWords(jig, drawing));
   return tiledDrawing(jig, plan, i === 0 ? '' : String(i + 1));
 });
-
-const warningsOf = (tiled: readonly TiledDrawing[]): string[] => tiled.flatMap(({ jig, plan }) => [
-  ...(plan.drawing.whole
-    ? [`${patternWords(jig, plan.drawing)} should stay on one sheet, but no sheet of this paper holds it: join its ${plan.tiles.length} sheets with care, or take a larger paper.`]
-    : []),
-  ...(plan.groups > 1
-    ? [`${patternWords(jig, plan.drawing)}: its sheets lie in ${plan.groups} groups that no seam joins; set the groups by the stations printed on them.`]
-    : []),
-]);
 
 /**
  * Lays jigs out on paper: the scale check and map first, then small patterns packed, then large ones in tiles, the set-up
@@ -86,7 +82,7 @@ export const layOut = (request: LayoutRequest, font: Font): SheetSet => {
     tiles: tiled.map((t) => ({ tiled: t, pages: tilePages(setting, t) })),
     setUps: setUpPages(setting, frame),
   };
-  const warnings = warningsOf(tiled);
+  const warnings = layoutWarnings(request, tiled);
   const opening = openingPages(setting, frame, body, warnings);
   const pages = [...opening, ...bodyPages(body)];
   refuseMany(pages.length, 'the set');

@@ -2,7 +2,9 @@ import { UserError } from '../errors/user-error.js';
 import type { Box } from '../geometry/box.js';
 import type { SheetWishes } from '../spec/spec.js';
 import type { Paper } from '../units/paper.js';
+import { lengthLabel } from '../units/format.js';
 import type { Units } from '../units/units.js';
+import { atLeast } from './limit-words.js';
 
 /** Where things stand on a page, mm from its top left. The strip, the side and the area share the live area without overlap. */
 export interface PageFrame {
@@ -55,8 +57,6 @@ export const pageFrame = (paper: Paper, margins: SheetWishes['margins'], landsca
   };
 };
 
-const mm = (x: number): string => `${Math.round(x * 10) / 10} mm`;
-
 /** The live area must hold both bars of the least length and the strip under the y-bar. */
 const refuseSmall = (
   paper: Paper, margins: SheetWishes['margins'], live: { liveWidth: number; liveHeight: number; units: Units },
@@ -64,7 +64,8 @@ const refuseSmall = (
   const needWidth = leastBar(live.units) + barOverhang;
   const needHeight = leastBar(live.units) + barOverhang + shallowestStrip;
   if (live.liveWidth >= needWidth && live.liveHeight >= needHeight) return;
-  const given = Object.entries(margins).map(([side, m]) => `${side} ${mm(m)}`).join(', ');
+  const said = (mm: number): string => lengthLabel(mm, live.units);
+  const given = Object.entries(margins).map(([side, m]) => `${side} ${said(m)}`).join(', ');
   const marginsAreLarge = Math.max(...Object.values(margins)) > 20;
   throw new UserError(undefined, [{
     code: marginsAreLarge ? 'margins-too-large' : 'paper-too-small',
@@ -72,8 +73,8 @@ const refuseSmall = (
     message: marginsAreLarge
       ? 'the margins leave too little of the paper for the bars that prove the scale'
       : 'the paper is too small for the bars that prove the scale',
-    got: `${paper.name}, ${mm(paper.width)} × ${mm(paper.height)}, margins ${given}: live area ${mm(live.liveWidth)} × ${mm(live.liveHeight)}`,
-    allowed: `a live area of at least ${mm(needWidth)} × ${mm(needHeight)}`,
-    nearest: 'letter or a4 with margins of 10 mm',
+    got: `${paper.name}, ${said(paper.width)} × ${said(paper.height)}, margins ${given}: live area ${said(live.liveWidth)} × ${said(live.liveHeight)}`,
+    allowed: `a live area of at least ${atLeast(needWidth, live.units)} × ${atLeast(needHeight, live.units)}`,
+    nearest: `letter or a4 with margins of ${said(10)}`,
   }]);
 };

@@ -32,6 +32,8 @@ export interface TilePlan extends SeamTally {
   readonly groups: number;
   /** How many sheets the plain grid takes on this frame. */
   readonly plainSheets: number;
+  /** What other seams than those given would save, in words. */
+  readonly advice?: string;
 }
 
 /** Seams asked for, mm of the drawing from its datum; an empty list leaves that direction to the search. */

@@ -31,7 +31,7 @@ export const sheetsSchema = (fields: FieldReader): z.ZodType<SheetWishes> =>
       turn: fields.choice(['auto', 'portrait', 'landscape'], { about: 'Which way the paper lies; auto searches for the fewest sheets' }).default(plainSheets.turn),
       seams: z
         .record(z.string(), seamsSchema(fields))
-        .meta({ description: 'By jig: where seams must run, from the drawing’s datum' })
+        .meta({ description: 'By jig: where seams must run in the first of its patterns that takes several sheets, from that drawing’s datum; its other patterns are left to the search' })
         .default({}),
     })
     .meta({ description: 'How the sheets are laid out' });

@@ -37,7 +37,7 @@ describe('pageFrame', () => {
     const error = thrown();
     expect(error).toBeInstanceOf(UserError);
     const [mistake] = (error as UserError).mistakes;
-    expect(mistake).toMatchObject({ code, allowed: 'a live area of at least 154 mm × 172.2 mm' });
+    expect(mistake).toMatchObject({ code, allowed: 'a live area of at least 154 mm (6 1⁄16″) × 172.2 mm (6 25⁄32″)' });
   });
 
   it('takes the least live area that it asks for', () => {

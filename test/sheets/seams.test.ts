@@ -77,14 +77,14 @@ describe('choosePlan', () => {
   it('refuses given seams that leave more between them than a sheet holds, or too little for the marks', () => {
     const { wishes } = requestFor([]);
     const given = (along: number[]): LayoutRequest['wishes'] => ({ ...wishes, seams: { top: { along, across: [] } } });
-    expect(refusal(() => planOf(slottedBoard(), { wishes: given([300, 600]) }))).toMatchObject({ code: 'seams-not-possible', path: 'sheets.seams.top', got: 'along 300 mm, 600 mm; across none' });
+    expect(refusal(() => planOf(slottedBoard(), { wishes: given([300, 600]) }))).toMatchObject({ code: 'seams-not-possible', path: 'sheets.seams.top', got: 'along 300 mm (11 13⁄16″), 600 mm (23 5⁄8″); across none' });
     expect(refusal(() => planOf(slottedBoard(), { wishes: given([170, 180, 340, 500, 670, 840, 1000, 1170, 1330]) }))).toMatchObject({ code: 'seams-not-possible' });
   });
 
   it.each([[80, 'overlap-too-large'], [8.9, 'overlap-too-small']])('refuses an overlap of %d mm: %s', (overlap, code) => {
     const { wishes } = requestFor([]);
     const mistake = refusal(() => planOf(slottedBoard(), { wishes: { ...wishes, overlap, turn: 'portrait' } }));
-    expect(mistake).toMatchObject({ code, path: 'sheets.overlap', allowed: '9 mm to 62 mm on this paper' });
+    expect(mistake).toMatchObject({ code, path: 'sheets.overlap', allowed: '9 mm (23⁄64″) to 62 mm (2 7⁄16″) on this paper' });
   });
 
   it.each([9, 62])('takes an overlap of %d mm', (overlap) => {
