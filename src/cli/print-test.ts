@@ -31,7 +31,7 @@ export const printTest = async (given: Arguments, io: Io): Promise<number> => {
     io.out(`${[
       file,
       `Print it at 100 %, single-sided, nothing fitted to the page. The x-bar should measure ${lengthMain(bars.x, units)}, the y-bar ${lengthMain(bars.y, units)}.`,
-      'If they do not, keep what they measure and draw with it:',
+      given['printer'] === undefined ? 'If they do not, keep what they measure and draw with it:' : 'It is corrected. If a bar is off all the same, draw one without --printer, and keep what that measures:',
       `  roundwright printer NAME --paper ${paper.name} --units ${units} --x-bar "…" --y-bar "…"`,
       '  roundwright draw SPEC --printer NAME',
     ].join('\n')}\n`);
