@@ -17,7 +17,7 @@ import { formatsFrom, type Formats } from './formats.js';
 import type { Io } from './io.js';
 import { loadBundledFont } from './load-bundled-font.js';
 import { readShopFile, type SpecText } from './read-source.js';
-import { sheetNumbersFrom, type SheetNumbers } from './sheet-numbers.js';
+import { sheetNumbersFrom } from './sheet-numbers.js';
 import { sheetsAsked } from './sheet-options.js';
 import { usageError } from './usage-error.js';
 import { makeFolder, makeInnerFolder, writeFile } from './write-file.js';
@@ -59,15 +59,12 @@ const folderFor = (given: Arguments, { spec }: Checked, asked: number): string =
   return asked === 1 ? out : join(out, spec.name);
 };
 
-const checkNumbers = (only: SheetNumbers | undefined, count: number): void => {
-  if (only !== undefined && only.highest > count) throw usageError(`--sheets: there is no sheet ${only.highest}`, { allowed: `1 to ${count}` });
-};
-
 interface Plan {
   readonly checked: Checked;
   readonly folder: string;
   readonly request: LayoutRequest;
-  readonly only: SheetNumbers | undefined;
+  /** The sheets asked for, in the user's words: what they name is known once the set is laid out. */
+  readonly sheets: string | undefined;
   readonly formats: Formats;
   readonly font: Font;
 }
@@ -75,16 +72,15 @@ interface Plan {
 /** Everything that the words of the command decide, read before anything is laid out. */
 const planFor = (given: Arguments, checked: Checked, asked: number, io: Io): Plan => {
   const font = loadBundledFont();
-  const numbers = textOption(given, 'sheets');
   return {
     checked, font, folder: folderFor(given, checked, asked), formats: formatsFrom(given),
-    request: requestFor(given, checked, font, io), only: numbers === undefined ? undefined : sheetNumbersFrom(numbers),
+    request: requestFor(given, checked, font, io), sheets: textOption(given, 'sheets'),
   };
 };
 
-const write = async ({ checked, folder, request, only, formats, font }: Plan, io: Io): Promise<Draw> => {
+const write = async ({ checked, folder, request, sheets, formats, font }: Plan, io: Io): Promise<Draw> => {
   const set = layOut(request, font);
-  checkNumbers(only, set.count);
+  const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.codes);
   const files: string[] = [];
   makeFolder(folder);
   for await (const file of drawnFiles({ report: checked.report, request, set, font, formats, only, io })) {
