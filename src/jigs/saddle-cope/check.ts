@@ -73,7 +73,17 @@ export const check = (s: SaddleCopeSolution, context: Context): readonly Finding
       ...checkPin(end, where, context),
     ];
   });
-  return [...perEnd, ...lengthFindings(s, label), ...sheetFit(s, context)].map((report) => ({ jig: context.name, ...report }));
+  return [...perEnd, ...lengthFindings(s, label), ...blankFindings(s, label), ...sheetFit(s, context)].map((report) => ({ jig: context.name, ...report }));
+};
+
+const blankFindings = (s: SaddleCopeSolution, label: (mm: number) => string): readonly Report[] => {
+  const [needed, has] = [s.lengths?.hornToHorn, s.branch.length];
+  if (needed === undefined || has === undefined || has >= needed) return [];
+  return [{
+    code: 'branch-short', severity: 'warn', measured: has, limit: needed,
+    message: `The branch ${s.branch.name} is ${label(has)} long; horn to horn it takes ${label(needed)}.`,
+    remedy: `A piece of at least ${label(needed)}, and some more to hold it by at the saw.`,
+  }];
 };
 
 const lengthFindings = (s: SaddleCopeSolution, label: (mm: number) => string): readonly Report[] => {

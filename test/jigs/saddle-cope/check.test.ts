@@ -34,6 +34,7 @@ const cases: readonly [code: string, out: Given, within: Given, context?: readon
   ['saw-out-of-reach', { ...noPin, angle: radians(39.9) }, { ...noPin, angle: radians(40.1) },
     [{ ...context, shop: { saw: { maxReading: radians(50) } } }, { ...context, shop: { saw: { maxReading: radians(50) } } }]],
   ['ends-meet', { ...noPin, ...ends(54.9) }, { ...noPin, ...ends(55.1) }],
+  ['branch-short', { ...noPin, ...ends(200), branch: { name: 'rail', diameter: 25, length: 156.6 } }, { ...noPin, ...ends(200), branch: { name: 'rail', diameter: 25, length: 156.8 } }],
   ['wrap-over-one-sheet', { ...noPin, branchDiameter: 78, mainDiameter: 120 }, { ...noPin, branchDiameter: 77, mainDiameter: 120 }],
 ];
 
