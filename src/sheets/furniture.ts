@@ -4,7 +4,7 @@ import { barDepth, frameBars } from './bars.js';
 import { codeBlock, type Neighbours } from './code-block.js';
 import { pageCorrection, type LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
-import { stripText, stripWrap, type StripWords } from './strip-text.js';
+import { stripMeasure, stripText, type StripWords } from './strip-text.js';
 
 /** What a strip says. */
 export interface FurnitureWords {
@@ -28,10 +28,10 @@ export const furniture = (frame: PageFrame, request: LayoutRequest, font: Font):
   const code = { x0: strip.x0 + 0.2, y0: top + 0.3, x1: strip.x0 + codeWidth, y1: bottom - 0.6 };
   const text = { x0: strip.x0 + codeWidth + 2, y0: top, x1: strip.x1, y1: bottom };
   const bars = frameBars(frame, pageCorrection(request.correction, frame.landscape), request.units);
-  const wrap = stripWrap(font);
+  const measure = stripMeasure(font);
   return (words) => [
     ...codeBlock(code, words.code, words.neighbours, font),
-    ...stripText(text, words.words, '… the rest is on the set-up sheets at the end of the set', { font, wrap }),
+    ...stripText(text, words.words, '… the rest is on the set-up sheets at the end of the set', { font, measure }),
     ...bars,
   ];
 };

@@ -164,13 +164,13 @@ export const plainGridSheets = (request: TilingRequest, font: Font): number => {
   return inkedTiles(cutter(ground.index), plainGrid(ground), font).length;
 };
 
-/** Sheets that hang together before fewer sheets; then fewest cuts, then seams further from what must stay whole, then in lands. */
+/** Sheets that hang together before fewer sheets; then fewest cuts, then seams further from what must stay whole, fewest cuts through lettering, seams in lands. */
 export const isBetter = (a: TilePlan, b: TilePlan): boolean => {
   if (a.groups !== b.groups) return a.groups < b.groups;
   if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
   if (a.cuts !== b.cuts) return a.cuts < b.cuts;
-  if (a.letteringCuts !== b.letteringCuts) return a.letteringCuts < b.letteringCuts;
   if (a.closeSeams !== b.closeSeams) return a.closeSeams < b.closeSeams;
+  if (a.letteringCuts !== b.letteringCuts) return a.letteringCuts < b.letteringCuts;
   return a.seamsOutsideLands < b.seamsOutsideLands;
 };
 

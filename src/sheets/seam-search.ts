@@ -3,10 +3,10 @@ import type { InkMap } from './ink-map.js';
 import type { SeamWishes } from './seam-zones.js';
 
 /**
- * In this order and hardly traded against each other: sheets, cuts through what must stay whole, through lettering, seams
- * near what must stay whole, seams outside lands, seams.
+ * In this order and hardly traded against each other: sheets, cuts through what must stay whole, seams near it, cuts through
+ * lettering, seams outside lands, seams.
  */
-const weight = { sheet: 1e10, cut: 1e6, lettering: 1e4, near: 200, outsideLand: 20, seam: 1, uneven: 0.01 } as const;
+const weight = { sheet: 1e10, cut: 1e6, near: 2e4, lettering: 1e4, outsideLand: 20, seam: 1, uneven: 0.01 } as const;
 
 /** Adds one to every border strictly inside, or with `edges` in or on the ends of, each span. */
 const covered = (spans: readonly Span[], origin: number, cell: number, of: { count: number; edges: boolean }): Int32Array => {

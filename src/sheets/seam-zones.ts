@@ -20,7 +20,7 @@ export interface SeamZones {
   readonly spine?: number;
 }
 
-/** Seams keep this far from the spine, and where that costs nothing dearer from what must stay whole; mm. */
+/** Seams keep this far from the spine, and where that costs no sheet and no cut from what must stay whole; mm. */
 export const seamStandOff = 8;
 
 /** Intervals of zones along x or y. */

@@ -34,14 +34,29 @@ const columnWidth = 86;
 /** Breaks text into lines of a width for capitals of a height, mm. */
 export type Wrap = (text: string, width: number, height: number) => readonly string[];
 
-/** Breaks text of strips, and remembers: most of what a strip says is the same on all sheets of a drawing. */
-export const stripWrap = (font: Font): Wrap => {
-  const known = new Map<string, readonly string[]>();
-  return (text, width, height) => {
-    const key = `${height} ${width} ${text}`;
-    const lines = known.get(key) ?? wrapText(text, width, height, font);
-    known.set(key, lines);
-    return lines;
+/** How the words of strips are measured. */
+export interface StripMeasure {
+  readonly wrap: Wrap;
+  /** Width of text to a capital's height of 1 mm. */
+  readonly width: (text: string) => number;
+}
+
+/** Measures the words of strips, and remembers: most of what a strip says is the same on all sheets of a drawing. */
+export const stripMeasure = (font: Font): StripMeasure => {
+  const wrapped = new Map<string, readonly string[]>();
+  const widths = new Map<string, number>();
+  return {
+    wrap: (text, width, height) => {
+      const key = `${height} ${width} ${text}`;
+      const lines = wrapped.get(key) ?? wrapText(text, width, height, font);
+      wrapped.set(key, lines);
+      return lines;
+    },
+    width: (text) => {
+      const width = widths.get(text) ?? font.width(text, 1);
+      widths.set(text, width);
+      return width;
+    },
   };
 };
 
@@ -103,19 +118,32 @@ const setColumns = (box: Box, words: StripWords, hand: Hand) => {
   return { height: hand.height, count, left: left.lines, right, running, beside, whole: uncut && left.rest.length === 0 && right.length <= count };
 };
 
+/** Whether words of a height could find room if lines were filled to their ends: spares breaking them where they cannot. */
+const mayFit = (box: Box, words: StripWords, height: number, { width }: StripMeasure): boolean => {
+  const count = lineCount(box, height);
+  const column = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
+  const singles = words.lines.filter(({ single }) => single === true).length;
+  const flowing = [...words.lines.filter(({ single }) => single !== true).map(({ text }) => text), ...words.running];
+  // Spaces at the ends of lines take no room.
+  const room = count * (box.x1 - box.x0 - gutter + 2 * height) - singles * column;
+  return flowing.reduce((sum, text) => sum + width(text), 0) * height <= room;
+};
+
 /** The columns in the largest height that holds all of the words, else in the least. */
-const largest = (box: Box, words: StripWords, of: { font: Font; wrap: Wrap }): ReturnType<typeof setColumns> => {
+const largest = (box: Box, words: StripWords, of: { font: Font; measure: StripMeasure }): ReturnType<typeof setColumns> => {
+  const hand = (height: number): Hand => ({ height, font: of.font, wrap: of.measure.wrap });
   for (const height of heights.slice(0, -1)) {
-    const set = setColumns(box, words, { height, ...of });
+    if (!mayFit(box, words, height, of.measure)) continue;
+    const set = setColumns(box, words, hand(height));
     if (set.whole) return set;
   }
-  return setColumns(box, words, { height: heights.at(-1)!, ...of });
+  return setColumns(box, words, hand(heights.at(-1)!));
 };
 
 const sentencesOf = (text: string): string[] => text.split(/(?<=[.!?]) (?=\p{Lu})/u);
 
 /** As many whole sentences as leave room for `more` behind them in `count` lines; where not even one does, its beginning. */
-const cutBetweenSentences = ({ running, count, beside, height, right }: ReturnType<typeof setColumns>, more: string, { font, wrap }: { font: Font; wrap: Wrap }): readonly string[] => {
+const cutBetweenSentences = ({ running, count, beside, height, right }: ReturnType<typeof setColumns>, more: string, { font, measure: { wrap } }: { font: Font; measure: StripMeasure }): readonly string[] => {
   const sentences = running.flatMap(sentencesOf);
   for (let kept = sentences.length - 1; kept > 0; kept--) {
     const lines = wrap([...sentences.slice(0, kept), more].join(' '), beside.width, height);
@@ -129,7 +157,7 @@ const cutBetweenSentences = ({ running, count, beside, height, right }: ReturnTy
  * of them find room. Sentences that find none are left out at the end of the running words, which then end in `more`: put
  * what must be read first.
  */
-export const stripText = (box: Box, words: StripWords, more: string, of: { font: Font; wrap: Wrap }): Item[] => {
+export const stripText = (box: Box, words: StripWords, more: string, of: { font: Font; measure: StripMeasure }): Item[] => {
   const set = largest(box, words, of);
   const { height, count, left, right, beside } = set;
   const shown = right.length <= count ? right : cutBetweenSentences(set, more, of);

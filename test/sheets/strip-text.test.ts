@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Lettering } from '../../src/drawing/drawing.js';
-import { stripText, stripWrap, type StripWords } from '../../src/sheets/strip-text.js';
+import { stripMeasure, stripText, type StripWords } from '../../src/sheets/strip-text.js';
 import { testFont } from '../support/font.js';
 
 const box = { x0: 0, y0: 0, x1: 170, y1: 14 };
 const more = '… the rest is elsewhere';
 const set = (words: StripWords): Lettering[] =>
-  stripText(box, words, more, { font: testFont, wrap: stripWrap(testFont) }).filter((i): i is Lettering => i.kind === 'lettering');
+  stripText(box, words, more, { font: testFont, measure: stripMeasure(testFont) }).filter((i): i is Lettering => i.kind === 'lettering');
 const running = (words: StripWords): string => set(words).filter((l) => l.part === 'strip-words').map((l) => l.text).join(' ');
 
 describe('stripText', () => {
