@@ -11,8 +11,9 @@ const sides = ['top', 'right', 'bottom', 'left'] as const;
 const marginWarnings = ({ wishes: { margins }, units }: LayoutRequest): string[] => {
   const narrow = sides.filter((side) => margins[side] < leastMargin);
   if (narrow.length === 0) return [];
-  const said = narrow.map((side) => `${side} ${lengthLabel(margins[side], units)}`).join(', ');
-  return [`Margins (${said}): few printers reach nearer to the edge of the paper than ${lengthLabel(leastMargin, units)}. `
+  const areAlike = sides.every((side) => margins[side] === margins.top);
+  const said = areAlike ? lengthLabel(margins.top, units) : narrow.map((side) => `${side} ${lengthLabel(margins[side], units)}`).join(', ');
+  return [`Margins of ${said}: few printers reach nearer to the edge of the paper than ${lengthLabel(leastMargin, units)}. `
     + 'What lies beyond is cut off without a word: see that both bars of this sheet are printed whole, or take wider margins.'];
 };
 

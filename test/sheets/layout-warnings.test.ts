@@ -13,7 +13,8 @@ const setOf = (more: Partial<LayoutRequest['wishes']>, patterns = [slottedBoard(
 describe('layoutWarnings', () => {
   it('names margins that few printers reach, and no others', () => {
     expect(setOf({ margins: { ...tenMillimetres, left: 0, top: 3.9 } }, undefined, 'inch').warnings[0])
-      .toMatch(/^Margins \(top 5⁄32″ \(3\.9 mm\), left 0″ \(0 mm\)\): few printers reach nearer .* than 5⁄32″ \(4 mm\)/);
+      .toMatch(/^Margins of top 5⁄32″ \(3\.9 mm\), left 0″ \(0 mm\): few printers reach nearer .* than 5⁄32″ \(4 mm\)/);
+    expect(setOf({ margins: { top: 0, right: 0, bottom: 0, left: 0 } }).warnings[0]).toMatch(/^Margins of 0 mm \(0″\): few/);
     expect(setOf({ margins: { ...tenMillimetres, left: 4 } }).warnings).toEqual([]);
   });
 
