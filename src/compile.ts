@@ -52,9 +52,9 @@ const areaOf = (file: string, { paper, sheets, units }: Spec): Context['drawingA
   }
 };
 
-const drawJig = (source: Source, spec: Spec, { entry, kind, context, outcome, report }: SolvedJig, font: Font): JigDrawing => {
+const drawJig = (source: Source, spec: Spec, { entry, kind, context, outcome }: SolvedJig, font: Font): JigDrawing => {
   if ('refused' in outcome) throw new Error(`${entry.name} is refused and cannot be drawn`);
-  return stepOf({ spec, file: source.file }, entry, () => kind.draw(outcome.solution, context, font, report.findings));
+  return stepOf({ spec, file: source.file }, entry, () => kind.draw(outcome.solution, context, font));
 };
 
 /**

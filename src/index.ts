@@ -19,17 +19,19 @@ export { describeFields, type FieldDescription } from './spec/describe-fields.js
 export { GeometryError } from './errors/geometry-error.js';
 export { UserError, type Mistake } from './errors/user-error.js';
 export { formatMistakes } from './errors/format-mistakes.js';
-export type { Finding, Severity } from './errors/finding.js';
+export type { About, Cure, Finding, Severity } from './errors/finding.js';
 
 export { parseLength } from './units/parse-length.js';
 export { parseAngle } from './units/parse-angle.js';
 export { lengthLabel, fractionInches, millimetres, angleLabel } from './units/format.js';
 export { papers, type Paper } from './units/paper.js';
 export type { Units } from './units/units.js';
+export { sayQuantity, sayWords, type Quantity, type Words } from './units/quantity.js';
 
 export { loadFont } from './drawing/load-font.js';
 export type { Font } from './drawing/font.js';
-export type { Drawing, Item, JigDrawing, Lettering, SetUp, Shape, Zone } from './drawing/drawing.js';
+export type { Drawing, Item, JigDrawing, Lettering, Shape, Zone } from './drawing/drawing.js';
+export type { Figure, FigureColumn, FigureTable, SetUp, Step } from './drawing/set-up.js';
 export { lineStyles, type LineType } from './drawing/line-types.js';
 export { loadBundledFont } from './cli/load-bundled-font.js';
 

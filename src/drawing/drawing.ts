@@ -2,6 +2,7 @@ import type { Box } from '../geometry/box.js';
 import type { Path } from '../geometry/path.js';
 import type { Point } from '../geometry/point.js';
 import type { LineType } from './line-types.js';
+import type { SetUp } from './set-up.js';
 
 /** A stroked or filled path. `part` names a shape of meaning; other programs find shapes by it. */
 export interface Shape {
@@ -54,28 +55,6 @@ export interface Drawing {
   readonly spine: boolean;
   readonly keepClear: readonly Zone[];
   readonly lands: readonly Zone[];
-}
-
-/** One line of a set-up sheet's table of numbers. */
-export interface NumberRow {
-  readonly label: string;
-  readonly value: string;
-}
-
-/** What is set and done at one machine: becomes a page of its own at the back of the set. */
-export interface SetUp {
-  readonly operation: string;
-  readonly machine: string;
-  readonly picture: Drawing;
-  readonly pictureNote: string;
-  readonly numbers: readonly NumberRow[];
-  /** Further tables, e.g. ordinates: heading, column heads, rows. */
-  readonly tables: readonly { readonly heading: string; readonly columns: readonly string[]; readonly rows: readonly (readonly string[])[] }[];
-  /** What is done, in order; what the check found is no step and goes to `warnings`. */
-  readonly steps: readonly string[];
-  /** What the check found of this operation, in words: printed in a section of its own after the steps. */
-  readonly warnings?: readonly string[];
-  readonly cautions: readonly string[];
 }
 
 /** Everything that a jig puts on paper. */

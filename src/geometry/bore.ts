@@ -8,7 +8,7 @@ export interface Bore {
 }
 
 const requireAngle = (angle: number): void => {
-  if (!(angle > 0 && angle <= Math.PI / 2)) throw new GeometryError('A hole needs an angle above 0° and at most 90°.', { angle });
+  if (!(angle > 0 && angle <= Math.PI / 2)) throw new GeometryError('hole-angle', 'A hole needs an angle above 0° and at most 90°.', { angle });
 };
 
 /** Length of the opening on a flat face, b ÷ sin θ, mm; its width is b. Exact. */
@@ -31,7 +31,7 @@ export const markShift = (thickness: number, angle: number): number => {
 
 /** Height of a round over a chord as wide as the bit, r − √(r² − (b/2)²), mm; exact. Refuses a bit wider than the round. */
 export const sagitta = (radius: number, bit: number): number => {
-  if (!(bit <= 2 * radius)) throw new GeometryError('The bit is wider than the round.', { radius, bit });
+  if (!(bit <= 2 * radius)) throw new GeometryError('bit-over-round', 'The bit is wider than the round.', { radius, bit });
   return radius - Math.sqrt((radius - bit / 2) * (radius + bit / 2));
 };
 

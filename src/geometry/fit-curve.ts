@@ -78,7 +78,7 @@ const pieceTo = (curve: Curve, a: Knot, end: Knot, tolerance: number): Piece => 
   const cubic = hermite(a, end);
   const error = worstError(curve, a, end, cubic) / tolerance;
   if (!Number.isFinite(error)) {
-    throw new GeometryError('A curve cannot be fitted: it has no finite point or slope here.', { parameter: a.t });
+    throw new GeometryError('curve-not-finite', 'A curve cannot be fitted: it has no finite point or slope here.', { parameter: a.t });
   }
   return { end, cubic, error };
 };
@@ -130,7 +130,7 @@ const fitStretch = (curve: Curve, from: number, to: number, options: FitOptions,
  */
 export const fitCurve = (curve: Curve, options: FitOptions): Path => {
   const { from, to, tolerance, breaks = [] } = options;
-  if (!(from < to && tolerance > 0)) throw new GeometryError('A fit needs from < to and a tolerance above zero.', { from, to, tolerance });
+  if (!(from < to && tolerance > 0)) throw new GeometryError('fit-request', 'A fit needs from < to and a tolerance above zero.', { from, to, tolerance });
   const inner = [...breaks].filter((t) => t > from && t < to).sort((a, b) => a - b);
   const segments: Cubic[] = [];
   [...inner, to].forEach((end, i) => fitStretch(curve, inner[i - 1] ?? from, end, options, segments));

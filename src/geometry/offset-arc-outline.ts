@@ -21,7 +21,7 @@ const moved = ({ segment, from }: PlacedSegment, by: number): PlacedSegment | un
   const outwards = Math.sign(cross(segment.u, segment.v) * (segment.t1 - segment.t0));
   const left = radius + outwards * by;
   if (Math.abs(left) < SAME) return undefined;
-  if (left < 0) throw new GeometryError('A bend of the outline is tighter than the offset.', { radius, offset: Math.abs(by) });
+  if (left < 0) throw new GeometryError('bend-tighter-than-offset', 'A bend of the outline is tighter than the offset.', { radius, offset: Math.abs(by) });
   const k = left / radius;
   const arc: Arc = { ...segment, u: { x: segment.u.x * k, y: segment.u.y * k }, v: { x: segment.v.x * k, y: segment.v.y * k } };
   return { from: shift(from, along), segment: arc };
@@ -59,7 +59,7 @@ const moveAll = (path: Path, by: number): readonly Moved[] => {
 const meeting = (one: PlacedSegment, other: PlacedSegment, corner: Point, by: number): Point => {
   const all = carrierCrossings(carrierOf(one), carrierOf(other));
   const [first, ...rest] = all;
-  if (first === undefined) throw new GeometryError('The offset outline closes up on itself.', { offset: by });
+  if (first === undefined) throw new GeometryError('offset-closes-up', 'The offset outline closes up on itself.', { offset: by });
   return rest.reduce((near, p) => (distance(p, corner) < distance(near, corner) ? p : near), first);
 };
 
@@ -77,7 +77,7 @@ const joinAll = (all: readonly Moved[], by: number): readonly PlacedSegment[] =>
     const { end, arc } = joints[i]!;
     const begin = joints[(i + all.length - 1) % all.length]!.begin;
     const trimmed = trimTo(placed, begin, end);
-    if (trimmed === undefined) throw new GeometryError('The offset outline closes up on itself.', { offset: by });
+    if (trimmed === undefined) throw new GeometryError('offset-closes-up', 'The offset outline closes up on itself.', { offset: by });
     return [trimmed, ...(arc === undefined ? [] : [{ from: end, segment: arc }])];
   });
 };
@@ -90,14 +90,14 @@ const asPath = (placed: readonly PlacedSegment[]): Path => ({
 
 /** The exact parallel of a closed outline of straight runs and circular arcs; see `offsetPath`. */
 export const offsetArcOutline = (path: Path, by: number): Path => {
-  if (!path.closed) throw new GeometryError('Only a closed outline can be offset.', { offset: by });
+  if (!path.closed) throw new GeometryError('outline-open', 'Only a closed outline can be offset.', { offset: by });
   if (by === 0) return path;
   // (y, −x) of the travel points out of an outline whose signed area is positive.
   const outwards = pathArea(path) > 0 ? by : -by;
   const joined = joinAll(moveAll(path, outwards), by);
   const [first] = joined;
   if (first === undefined || pathArea(path) * pathArea(asPath(joined)) <= 0 || meetAgain(joined)) {
-    throw new GeometryError('The offset outline closes up on itself.', { offset: by });
+    throw new GeometryError('offset-closes-up', 'The offset outline closes up on itself.', { offset: by });
   }
   return asPath(joined);
 };

@@ -18,13 +18,13 @@ const requireRoom = (path: Path, by: number): void => {
   const radii = minimumRadius(path);
   const inward = by < 0 ? radii.clockwise : radii.anticlockwise;
   if (inward > 0 && inward < Math.abs(by)) {
-    throw new GeometryError('A bend of the outline is tighter than the offset.', { radius: inward, offset: Math.abs(by) });
+    throw new GeometryError('bend-tighter-than-offset', 'A bend of the outline is tighter than the offset.', { radius: inward, offset: Math.abs(by) });
   }
 };
 
 /** The parallel of a free-form closed outline as straight runs within 10 µm of the true one; see `offsetPath`. */
 export const offsetFreeForm = (path: Path, by: number): Path => {
-  if (!path.closed) throw new GeometryError('Only a closed outline can be offset.', { offset: by });
+  if (!path.closed) throw new GeometryError('outline-open', 'Only a closed outline can be offset.', { offset: by });
   const area = pathArea(path);
   const clockwise = area > 0 ? path : reversePath(path);
   requireRoom(clockwise, by);
@@ -32,7 +32,7 @@ export const offsetFreeForm = (path: Path, by: number): Path => {
   const moved = inflatePathsD([corners], by, JoinType.Round, EndType.Polygon, 2, DECIMALS, CORNER);
   const [only] = moved;
   if (only === undefined || moved.length > 1) {
-    throw new GeometryError('The offset outline closes up on itself.', { offset: by, parts: moved.length });
+    throw new GeometryError('offset-closes-up', 'The offset outline closes up on itself.', { offset: by, parts: moved.length });
   }
   const outline = polyline(only.map(({ x, y }) => ({ x, y })), true);
   return pathArea(outline) > 0 === area > 0 ? outline : reversePath(outline);

@@ -19,14 +19,14 @@ const parse = (text: string): readonly Command[] => {
   try {
     commands = SVGPathCommander.parsePathString(text) as unknown as readonly Command[];
   } catch (error) {
-    throw new GeometryError(`The path data cannot be read: ${error instanceof Error ? error.message : String(error)}.`, {});
+    throw new GeometryError('path-unreadable', `The path data cannot be read: ${error instanceof Error ? error.message : String(error)}.`, {});
   }
   const got = commands.reduce((sum, command) => sum + command.length - 1, 0);
   const written = numbersIn(text);
-  if (!/^\s*m/i.test(text) || got === 0) throw new GeometryError('Path data must begin with a move (M) and draw something.', {});
-  if (got !== written) throw new GeometryError('The path data is read only in part.', { numbersWritten: written, numbersRead: got });
+  if (!/^\s*m/i.test(text) || got === 0) throw new GeometryError('path-without-move', 'Path data must begin with a move (M) and draw something.', {});
+  if (got !== written) throw new GeometryError('path-read-in-part', 'The path data is read only in part.', { numbersWritten: written, numbersRead: got });
   if (commands.some(([, ...numbers]) => !numbers.every(Number.isFinite))) {
-    throw new GeometryError('The path data holds a number that is out of reach.', {});
+    throw new GeometryError('path-number-out-of-reach', 'The path data holds a number that is out of reach.', {});
   }
   return commands;
 };
@@ -82,7 +82,7 @@ const draw = (pen: Pen, [letter, ...n]: Command): Step => {
     case 'Q': return quadratic(pen, p(0), p(2));
     case 'T': return quadratic(pen, mirrored(pen.quadratic, pen.at), p(0));
     case 'A': return arc(pen, n, p(5));
-    default: throw new GeometryError(`The path data holds a command that is not known: ${letter}.`, {});
+    default: throw new GeometryError('path-command-unknown', `The path data holds a command that is not known: ${letter}.`, {});
   }
 };
 

@@ -26,10 +26,11 @@ export const requireSaddle = (joint: SaddleJoint): void => {
   const { main, branch, angle, offset } = joint;
   const figures = { main, branch, angle, offset };
   if (!(main > 0 && branch > 0 && angle > 0 && angle < Math.PI && Number.isFinite(main + offset))) {
-    throw new GeometryError('A saddle needs radii above zero and an angle between the axes above 0° and below 180°.', figures);
+    throw new GeometryError('saddle-request', 'A saddle needs radii above zero and an angle between the axes above 0° and below 180°.', figures);
   }
   if (Math.min(...margins(joint)) < 0) {
     throw new GeometryError(
+      'branch-overhangs-main',
       'The branch does not meet the main all round: offset plus branch radius exceeds the main radius.',
       { ...figures, reach: Math.abs(offset) + branch, excess: Math.abs(offset) + branch - main },
     );

@@ -56,7 +56,7 @@ const roundTrip = (arcs: readonly Arc[]): Path => {
 export const roundedRectangle = (box: Box, radius: number): Path => {
   const [width, height] = [box.x1 - box.x0, box.y1 - box.y0];
   if (!(radius >= 0 && width > 0 && height > 0 && 2 * radius <= Math.min(width, height) * (1 + 1e-12))) {
-    throw new GeometryError('The corner radius is more than half the lesser side.', { radius, width, height });
+    throw new GeometryError('corner-radius-too-large', 'The corner radius is more than half the lesser side.', { radius, width, height });
   }
   if (radius === 0) return rectangle(box.x0, box.y0, width, height);
   const corner = (x: number, y: number, t0: number): Arc => circularArc(point(x, y), radius, t0, t0 + Math.PI / 2);
@@ -68,7 +68,7 @@ export const roundedRectangle = (box: Box, radius: number): Path => {
 /** A slot with round ends between two centres, clockwise on the page; exact arcs. The centres must differ. */
 export const slot = (a: Point, b: Point, radius: number): Path => {
   const along = Math.atan2(b.y - a.y, b.x - a.x);
-  if (!(radius > 0 && distance(a, b) > 0)) throw new GeometryError('A slot needs two centres and a radius.', { radius, length: distance(a, b) });
+  if (!(radius > 0 && distance(a, b) > 0)) throw new GeometryError('slot-without-size', 'A slot needs two centres and a radius.', { radius, length: distance(a, b) });
   return roundTrip([
     circularArc(b, radius, along - Math.PI / 2, along + Math.PI / 2),
     circularArc(a, radius, along + Math.PI / 2, along + 1.5 * Math.PI),

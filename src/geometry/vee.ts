@@ -21,7 +21,7 @@ export interface VeeContact {
 
 const requireAngle = (includedAngle: number): void => {
   if (!(includedAngle > 0 && includedAngle < Math.PI)) {
-    throw new GeometryError('A V needs an included angle above 0° and below 180°.', { includedAngle });
+    throw new GeometryError('v-angle', 'A V needs an included angle above 0° and below 180°.', { includedAngle });
   }
 };
 

@@ -2,6 +2,7 @@ import type { ZodType } from 'zod';
 import type { JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import type { Finding } from '../errors/finding.js';
+import type { Mistake } from '../errors/user-error.js';
 import type { FieldReader } from '../spec/fields.js';
 import type { Shop } from '../spec/shop.js';
 import type { Round } from '../spec/spec.js';
@@ -21,9 +22,22 @@ export interface Context {
   readonly shop: Shop;
   /** What one sheet of the chosen paper holds of a drawing, upright, mm. */
   readonly drawingArea: { readonly width: number; readonly height: number };
-  /** Another jig of the piece, solved; undefined where there is none of that name or it was refused. */
-  readonly jig: (name: string) => { readonly kind: string; readonly solution: unknown } | undefined;
+  /** The solution of another jig of the piece; undefined where that one is refused. */
+  readonly jig: (asked: JigAsked) => unknown;
+  /** Ends the solving with a mistake at one of the jig's own fields. */
+  readonly mistaken: (field: string, mistake: FieldMistake) => never;
 }
+
+/** Another jig as a field names it. A name that no jig has, or one of another kind, is a mistake at that field. */
+export interface JigAsked {
+  readonly name: string;
+  /** Path of the field in the jig's entry: `carrier.from`. */
+  readonly field: string;
+  readonly kind: string;
+}
+
+/** A mistake in what the user wrote, its place not yet put to it. */
+export type FieldMistake = Pick<Mistake, 'code' | 'message' | 'got' | 'allowed' | 'nearest'>;
 
 /** Either the numbers, or the reasons (severity `stop`) why there can be none. */
 export type Outcome<S> = { readonly solution: S } | { readonly refused: readonly Finding[] };
@@ -42,14 +56,11 @@ export interface JigKind<F, S> {
   readonly solve: (fields: F, context: Context) => Outcome<S>;
   readonly check: (solution: S, context: Context) => readonly Finding[];
   readonly values: (solution: S) => Values;
-  readonly draw: (solution: S, context: Context, font: Font, findings: readonly Finding[]) => JigDrawing;
+  readonly draw: (solution: S, context: Context, font: Font) => JigDrawing;
 }
 
 /** A kind in the register, where its own types no longer show. */
 export type AnyJigKind = JigKind<unknown, unknown>;
-
-/** A finding before the jig puts its name to it. */
-export type Report = Omit<Finding, 'jig'>;
 
 /**
  * A kind with its own types forgotten. Sound as long as `solve` only gets what the same kind's `schema` yields, and the

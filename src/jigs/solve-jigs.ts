@@ -4,7 +4,7 @@ import { nearest } from '../errors/nearest.js';
 import { quote } from '../errors/quote.js';
 import { UserError, type Mistake } from '../errors/user-error.js';
 import type { JigEntry, Spec } from '../spec/spec.js';
-import type { AnyJigKind, Context, Outcome, Value, Values } from './jig.js';
+import type { AnyJigKind, Context, JigAsked, Outcome, Value, Values } from './jig.js';
 
 /** The kinds of jig that a spec may ask for, by the name in its `kind`. */
 export type Kinds = Readonly<Record<string, AnyJigKind>>;
@@ -35,10 +35,13 @@ export interface SolveRequest {
   readonly drawingArea: Context['drawingArea'];
 }
 
-/** A mistake that only shows once the geometry is worked, at the place where the spec asks for the jig. */
-const mistakeAt = ({ jigs }: Spec, entry: JigEntry, code: string, help: Partial<Mistake> & Pick<Mistake, 'message'>): Mistake => ({
-  code, path: `jigs[${jigs.indexOf(entry)}]`, ...entry.position, ...help,
-});
+/** A mistake that only shows once the geometry is worked, at the place where the spec asks for the jig, or at its field. */
+const mistakeAt = ({ jigs }: Spec, entry: JigEntry, code: string, help: Partial<Mistake> & Pick<Mistake, 'message'> & { field?: string }): Mistake => {
+  const { field, ...rest } = help;
+  const path = `jigs[${jigs.indexOf(entry)}]`;
+  const place = field === undefined ? undefined : entry.textPlaces[field];
+  return { code, path: field === undefined ? path : `${path}.${field}`, ...entry.position, ...place, ...rest };
+};
 
 /** Runs one step of a kind; geometry that cannot be becomes a mistake of the jig that asked for it. */
 export const stepOf = <T>({ spec, file }: Pick<SolveRequest, 'spec' | 'file'>, entry: JigEntry, work: () => T): T => {
@@ -52,7 +55,7 @@ export const stepOf = <T>({ spec, file }: Pick<SolveRequest, 'spec' | 'file'>, e
 
 const checkFinite = (value: Value, path: string): void => {
   if (typeof value === 'object') return Object.entries(value).forEach(([key, inner]) => checkFinite(inner, `${path}.${key}`));
-  if (!Number.isFinite(value)) throw new GeometryError(`${path} comes out as ${value}`, {});
+  if (!Number.isFinite(value)) throw new GeometryError('not-finite', `${path} comes out as ${value}`, {});
 };
 
 const reportOf = (entry: JigEntry, kind: AnyJigKind, context: Context, outcome: Outcome<unknown>): JigReport => {
@@ -63,11 +66,15 @@ const reportOf = (entry: JigEntry, kind: AnyJigKind, context: Context, outcome: 
   return { name, kind: entry.kind, values, findings: kind.check(outcome.solution, context) };
 };
 
-const unknownJig = (spec: Spec, asking: JigEntry, name: string): Mistake => {
-  const names = spec.jigs.filter((jig) => jig !== asking).map((jig) => jig.name);
-  const like = nearest(name, names);
-  return mistakeAt(spec, asking, 'unknown-jig', {
-    message: `refers to ${quote(name)}, but no jig has that name`, allowed: names.map(quote).join(', '), ...(like === undefined ? {} : { nearest: like }),
+/** A name that leads to no jig of the kind wanted, with those that it could have been. */
+const wrongJig = (spec: Spec, asking: JigEntry, asked: JigAsked, found: JigEntry | undefined): Mistake => {
+  const names = spec.jigs.filter((jig) => jig !== asking && jig.kind === asked.kind).map((jig) => jig.name);
+  const like = nearest(asked.name, names) ?? (names.length === 1 ? names[0] : undefined);
+  return mistakeAt(spec, asking, found === undefined ? 'unknown-jig' : 'jig-of-another-kind', {
+    field: asked.field, got: quote(asked.name),
+    message: found === undefined ? 'names no jig of this piece' : `names a ${found.kind}, and a ${asked.kind} is wanted`,
+    allowed: names.length === 0 ? `the name of a ${asked.kind}; this piece has none` : names.map(quote).join(', '),
+    ...(like === undefined ? {} : { nearest: like }),
   });
 };
 
@@ -76,15 +83,26 @@ const solver = (request: SolveRequest) => {
   const { spec, file, kinds, drawingArea } = request;
   const solved = new Map<string, SolvedJig>();
   const open: string[] = [];
-  const lookUp = (asking: JigEntry, name: string): ReturnType<Context['jig']> => {
+  const lookUp = (asking: JigEntry, asked: JigAsked): unknown => {
+    const { name, field } = asked;
     const entry = spec.jigs.find((jig) => jig.name === name);
-    if (entry === undefined) throw new UserError(file, [unknownJig(spec, asking, name)]);
-    if (open.includes(name)) throw new UserError(file, [mistakeAt(spec, asking, 'circular-reference', { message: `waits for itself: ${[...open, name].map(quote).join(' → ')}` })]);
+    if (entry !== undefined && open.includes(name)) {
+      const circle = `waits for itself: ${[...open, name].map(quote).join(' → ')}`;
+      throw new UserError(file, [mistakeAt(spec, asking, 'circular-reference', { field, message: circle })]);
+    }
+    if (entry?.kind !== asked.kind) throw new UserError(file, [wrongJig(spec, asking, asked, entry)]);
     const { outcome } = solve(entry);
-    return 'refused' in outcome ? undefined : { kind: entry.kind, solution: outcome.solution };
+    return 'refused' in outcome ? undefined : outcome.solution;
   };
+  const contextOf = (entry: JigEntry): Context => ({
+    name: entry.name, units: spec.units, rounds: spec.rounds, shop: spec.shop, drawingArea,
+    jig: (asked) => lookUp(entry, asked),
+    mistaken: (field, { code, ...mistake }) => {
+      throw new UserError(file, [mistakeAt(spec, entry, code, { field, ...mistake })]);
+    },
+  });
   const solveNew = (entry: JigEntry): SolvedJig => {
-    const context: Context = { name: entry.name, units: spec.units, rounds: spec.rounds, shop: spec.shop, drawingArea, jig: (name) => lookUp(entry, name) };
+    const context = contextOf(entry);
     const kind = kinds[entry.kind]!;
     const outcome = stepOf(request, entry, () => kind.solve(entry.fields, context));
     return { entry, kind, context, outcome, report: stepOf(request, entry, () => reportOf(entry, kind, context, outcome)) };

@@ -1,5 +1,6 @@
 import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
+import { findingsOfSetUps } from './findings-of-set-up.js';
 import { furniture, type Furniture } from './furniture.js';
 import type { LayoutRequest } from './layout-request.js';
 import { packedSheet, packPatterns, type PackedSheet, type SmallPattern } from './packed-sheets.js';
@@ -51,11 +52,17 @@ export interface SetUpPage extends Planned {
   readonly jig: JigDrawing;
 }
 
-/** The pages of all set-ups, jig by jig. */
-export const setUpPages = (setting: Setting, frame: PageFrame): SetUpPage[] => setting.request.jigs.flatMap((jig) => jig.setUps.flatMap((setUp) =>
-  setUpSheets(jig, setUp, frame, setting.font).map((items, i) => ({
+const pagesOfJig = (setting: Setting, frame: PageFrame, jig: JigDrawing): SetUpPage[] => {
+  const { findings, units } = setting.request;
+  const found = findingsOfSetUps(jig.setUps, findings.filter((finding) => finding.jig === jig.jig));
+  return jig.setUps.flatMap((setUp, k) => setUpSheets({ jig, setUp, findings: found[k]!, units }, frame, setting.font).map((items, i) => ({
     ...plainPage(setting, frame, { title: `${jig.title}: ${setUp.operation}${i === 0 ? '' : ', continued'}`, items, jig }), jig,
-  }))));
+  })));
+};
+
+/** The pages of all set-ups, jig by jig. */
+export const setUpPages = (setting: Setting, frame: PageFrame): SetUpPage[] =>
+  setting.request.jigs.flatMap((jig) => pagesOfJig(setting, frame, jig));
 
 /** A page of small patterns. */
 export interface PackedPage extends Planned {

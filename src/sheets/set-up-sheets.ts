@@ -1,13 +1,17 @@
-import type { Item, JigDrawing, SetUp } from '../drawing/drawing.js';
+import type { Item, JigDrawing } from '../drawing/drawing.js';
 import { fitText } from '../drawing/fit-text.js';
 import type { Font } from '../drawing/font.js';
 import { itemsBounds } from '../drawing/item-bounds.js';
+import type { FigureTable, SetUp } from '../drawing/set-up.js';
 import { letter, moveItems, placeItems, shape } from '../drawing/items.js';
 import { table } from '../drawing/table.js';
+import type { Finding } from '../errors/finding.js';
 import { boxHeight, boxWidth, growBox } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
 import { rectangle } from '../geometry/shapes.js';
 import { scaling } from '../geometry/transform.js';
+import { sayWords, type Words } from '../units/quantity.js';
+import type { Units } from '../units/units.js';
 import { heading, paragraphs, tableBlocks } from './blocks.js';
 import { flow, type FlowBlock } from './flow.js';
 import type { PageFrame } from './page-frame.js';
@@ -42,17 +46,24 @@ const roomy: Measure = { pictureWidth: 1, pictureHeight: 0.45 };
 /** Smaller picture, numbers beside it: for operations that so stay on one page. */
 const compact: Measure = { pictureWidth: 0.5, pictureHeight: 0.35 };
 
-const pictureNote = (setUp: SetUp, scale: number): string[] => {
-  const said = /not to scale/iu.test(setUp.pictureNote);
-  return [`${scale === 1 || said ? '' : 'Not to scale. '}${setUp.pictureNote}`.trim()].filter((t) => t !== '');
+const pictureNote = (setUp: SetUp, scale: number, units: Units): string[] => {
+  const small = scale !== 1 || setUp.pictureIs === 'not-to-scale';
+  return [`${small ? 'Not to scale. ' : ''}${sayWords(setUp.pictureNote, units)}`.trim()].filter((t) => t !== '');
 };
 
+/** What the pages of one operation are made with. */
+interface Page {
+  readonly setUp: SetUp;
+  readonly units: Units;
+  readonly font: Font;
+}
+
 /** Picture at the left and numbers beside it where both have room, else one under the other. */
-const head = (setUp: SetUp, area: { width: number; height: number }, measure: Measure, font: Font): FlowBlock[] => {
+const head = ({ setUp, units, font }: Page, area: { width: number; height: number }, measure: Measure): FlowBlock[] => {
   const room = { width: area.width * measure.pictureWidth, height: area.height * measure.pictureHeight };
   const picture = pictureOf(setUp, room, font);
-  const rows = setUp.numbers.map(({ label, value }) => [label, value] as const);
-  const note = paragraphs(pictureNote(setUp, picture.scale), area.width, font);
+  const rows = setUp.numbers.map(({ label, value }) => [sayWords(label, units), sayWords(value, units)] as const);
+  const note = paragraphs(pictureNote(setUp, picture.scale, units), area.width, font);
   const beside = area.width - picture.width - 8;
   if (beside >= 75 && rows.length > 0 && rows.length <= 24) {
     const numbers = table({ at: point(picture.width + 8, 0), rows, width: beside }, font);
@@ -86,39 +97,61 @@ const cautionBlock = (cautions: readonly string[], width: number, font: Font): F
 const listOf = (title: string, texts: readonly string[], width: number, font: Font): FlowBlock[] =>
   (texts.length === 0 ? [] : [heading(title, width, font), ...paragraphs(texts, width, font, { mark: () => '–' })]);
 
-/** Tables side by side where several fit the width, so that a page is not one narrow column of figures. */
-const furtherTables = (setUp: SetUp, width: number, font: Font): FlowBlock[] => setUp.tables.flatMap(({ heading: words, columns, rows }) => {
-  const natural = table({ at: point(0, 0), columns, rows, width }, font).width;
-  const beside = Math.max(1, Math.min(3, Math.floor((width + 6) / (natural + 6))));
-  const perPart = Math.ceil(rows.length / beside);
+/** Between tables set side by side, mm. */
+const gutter = 6;
+/** A table set side by side is no taller, mm: beyond that it breaks over pages. */
+const tallest = 180;
+
+/** A table in parts side by side where several fit the width, so that a page is not one narrow column of figures. */
+const furtherTable = ({ heading: title, columns, rows }: FigureTable, { units, font }: Page, width: number): FlowBlock[] => {
   if (rows.length === 0) return [];
-  if (beside === 1 || rows.length < 8) return [heading(words, width, font), ...tableBlocks({ columns, rows }, width, font)];
-  const parts = Array.from({ length: beside }, (_, i) => rows.slice(i * perPart, (i + 1) * perPart)).filter((r) => r.length > 0);
-  const across = (width + 6) / beside;
-  const blocks = parts.map((part, i) => table({ at: point(i * across, 0), columns, rows: part, width: across - 6 }, font));
+  const say = (cells: readonly Words[]): string[] => cells.map((cell) => sayWords(cell, units));
+  const of = { columns: columns.map(({ head: text }) => text), rows: rows.map(say) };
+  const over = heading(sayWords(title, units), width, font);
+  const plain = (): FlowBlock[] => [over, ...tableBlocks(of, width, font)];
+  const natural = table({ at: point(0, 0), ...of, width }, font).width;
+  const beside = Math.max(1, Math.min(3, Math.floor((width + gutter) / (natural + gutter))));
+  if (beside === 1 || rows.length < 8) return plain();
+  const perPart = Math.ceil(rows.length / beside);
+  const parts = Array.from({ length: beside }, (_, i) => of.rows.slice(i * perPart, (i + 1) * perPart)).filter((r) => r.length > 0);
+  const across = (width + gutter) / beside;
+  const blocks = parts.map((part, i) => table({ at: point(i * across, 0), columns: of.columns, rows: part, width: across - gutter }, font));
   const height = Math.max(...blocks.map((b) => b.height));
-  if (height > 180) return [heading(words, width, font), ...tableBlocks({ columns, rows }, width, font)];
-  return [heading(words, width, font), { items: blocks.flatMap((b) => b.items), height, before: 2 }];
-});
+  return height > tallest ? plain() : [over, { items: blocks.flatMap((b) => b.items), height, before: 2 }];
+};
+
+/** What the check found of an operation, as its page prints it: what is so, and what would do. */
+const warningWords = ({ message, remedy }: Finding): string => (remedy === '' ? message : `${message} ${remedy}`);
+
+/** An operation with what the check found of it. */
+export interface SetUpRequest {
+  readonly jig: JigDrawing;
+  readonly setUp: SetUp;
+  readonly findings: readonly Finding[];
+  readonly units: Units;
+}
 
 /**
- * The drawn parts of the pages of one operation: picture, numbers, steps, what the check found, the cautions in a frame, tables. On one page
- * where that does, else with the cautions on the first.
+ * The drawn parts of the pages of one operation: picture, numbers, what the check found, steps, the cautions in a frame,
+ * tables. On one page where that does, else with the cautions on the first.
  */
-export const setUpSheets = (jig: JigDrawing, setUp: SetUp, frame: PageFrame, font: Font): Item[][] => {
+export const setUpSheets = ({ jig, setUp, findings, units }: SetUpRequest, frame: PageFrame, font: Font): Item[][] => {
   const area = growBox(frame.area, -1);
   const size = { width: area.x1 - area.x0, height: area.y1 - area.y0 };
+  const page: Page = { setUp, units, font };
+  const title = `${jig.title}: ${setUp.operation}`;
   const assumed = jig.assumed.length === 0 ? [] : [`Assumed, as measured: ${jig.assumed.join('; ')}`];
-  const continued = letter(point(area.x0, area.y0 + 3.5), fitText(`${jig.title}: ${setUp.operation}, continued`, size.width, 3.5, font), { height: 3.5 });
+  const continued = letter(point(area.x0, area.y0 + 3.5), fitText(`${title}, continued`, size.width, 3.5, font), { height: 3.5 });
+  const steps = setUp.steps.map((step) => sayWords(step.words, units));
   const pages = (measure: Measure): Item[][] => flow([
-    { ...heading(`${jig.title}: ${setUp.operation}`, size.width, font, 5), before: 0 },
+    { ...heading(title, size.width, font, 5), before: 0 },
     ...paragraphs([setUp.machine, ...assumed].filter((t) => t !== ''), size.width, font),
-    ...head(setUp, size, measure, font),
-    ...(setUp.steps.length === 0 ? [] : [heading('Steps', size.width, font)]),
-    ...paragraphs(setUp.steps, size.width, font, { mark: (i) => `${i + 1}` }),
-    ...listOf('Before you cut', setUp.warnings ?? [], size.width, font),
+    ...head(page, size, measure),
+    ...listOf('Before you cut', findings.map(warningWords), size.width, font),
+    ...(steps.length === 0 ? [] : [heading('Steps', size.width, font)]),
+    ...paragraphs(steps, size.width, font, { mark: (i) => `${i + 1}` }),
     ...cautionBlock(setUp.cautions, size.width, font),
-    ...furtherTables(setUp, size.width, font),
+    ...setUp.tables.flatMap((each) => furtherTable(each, page, size.width)),
   ], area, { ...area, y0: area.y0 + 9 }).map((items, i) => (i === 0 ? items : [continued, ...items]));
   const first = pages(roomy);
   if (first.length === 1) return first;

@@ -24,6 +24,8 @@ export interface AngleNotes extends FieldNotes {
   /** Radians, inclusive. Default 0 … π/2. */
   readonly min?: number;
   readonly max?: number;
+  /** For an angle between two lines, where one past 90° is answered with its supplement: what is then so, as a sentence. */
+  readonly beyondSquare?: string;
 }
 
 /**

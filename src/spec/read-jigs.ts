@@ -5,10 +5,11 @@ import type { FieldReader } from './fields.js';
 import type { FieldIssue } from './issue.js';
 import { jigNames, kindIssue, longestJigName, nameIssue } from './jig-names.js';
 import { mistakeAt, mistakesFromIssues } from './mistakes-from-issues.js';
+import type { Path } from './path.js';
 import { readText } from './plain-fields.js';
 import type { YamlFile } from './read-yaml.js';
 import { schemaKeys } from './schema-keys.js';
-import { positionAt } from './source-text.js';
+import { placeAt, positionAt } from './source-text.js';
 import type { JigEntry } from './spec.js';
 
 /** The kinds of jig that a spec may name, each with its schema. */
@@ -39,7 +40,7 @@ export function readJigs(yaml: YamlFile, kinds: Kinds, fields: FieldReader): Jig
     schemas.set(kind, schema);
     const read = readFields(entry, index, schema, yaml);
     if ('mistakes' in read) mistakes.push(...read.mistakes);
-    else jigs.push({ kind, name: names[index] ?? kind, fields: read.fields, position: positionAt(yaml.source, yaml.locate.value(['jigs', index])) });
+    else jigs.push({ kind, name: names[index] ?? kind, fields: read.fields, ...placesOf(entry, index, yaml) });
   });
   return { jigs, mistakes };
 }
@@ -51,6 +52,18 @@ function givenName(entry: unknown): string | undefined {
   if (!isEntry(entry) || entry['name'] === undefined) return undefined;
   const read = readText(entry['name'], longestJigName);
   return 'value' in read ? read.value : undefined;
+}
+
+/** Where the entry and every text in it stand. */
+function placesOf(entry: Entry, index: number, yaml: YamlFile): Pick<JigEntry, 'position' | 'textPlaces'> {
+  const at: Path = ['jigs', index];
+  const texts = (value: unknown, path: Path): [string, Path][] => {
+    if (typeof value === 'string') return [[path.join('.'), path]];
+    if (typeof value !== 'object' || value === null) return [];
+    return Object.entries(value).flatMap(([key, inner]) => texts(inner, [...path, Array.isArray(value) ? Number(key) : key]));
+  };
+  const places = texts(entry, []).map(([name, path]) => [name, placeAt(yaml.source, yaml.locate.value([...at, ...path]))] as const);
+  return { position: positionAt(yaml.source, yaml.locate.value(at)), textPlaces: Object.fromEntries(places) };
 }
 
 interface Around {

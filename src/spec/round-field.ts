@@ -32,7 +32,7 @@ function readRound(input: unknown, { rounds, mistaken }: RoundNames, units: Unit
   if (mistaken.includes(key)) return { issue: { code: 'unknown-round', message: 'names a round with a mistake', follows: true } };
   if (typeof input === 'string' && !/^[\d.-]/.test(key) && 'refusal' in parseLength(input, units)) return unknownRound(key, [...Object.keys(rounds), ...mistaken]);
   const read = readLength(input, diameterLimits, units);
-  return 'issue' in read ? read : { value: { name: diameterName(read.value, units), diameter: read.value } };
+  return 'issue' in read ? read : { value: { name: diameterName(read.value, units), diameter: read.value, unnamed: true } };
 }
 
 /** A round that has no name is called by its diameter. */

@@ -8,6 +8,8 @@ export interface Round {
   readonly diameter: number;
   readonly length?: number;
   readonly from?: 'square' | 'bought';
+  /** Written as a diameter in a field's place: `name` is made from it. */
+  readonly unnamed?: true;
 }
 
 /** Where something stands in the spec file, counted from 1. */
@@ -22,6 +24,8 @@ export interface JigEntry {
   readonly name: string;
   readonly fields: unknown;
   readonly position: Position;
+  /** Where the texts written in its fields stand, by their path in the entry (`carrier.from`), with the line that holds each. */
+  readonly textPlaces: Readonly<Record<string, Position & { readonly source: string }>>;
 }
 
 /** How the sheets are to be laid out; what is absent is chosen. mm. */

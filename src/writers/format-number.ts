@@ -16,7 +16,7 @@ const decimalsOf = (steps: number, places: number): string => {
  * Refuses what is not finite, or too far away to be a place on paper.
  */
 export const formatNumber = (value: number, decimals: number): string => {
-  if (!(Math.abs(value) < 1e9)) throw new GeometryError(`a coordinate on the paper is ${value}`, { value });
+  if (!(Math.abs(value) < 1e9)) throw new GeometryError('coordinate-out-of-reach', `a coordinate on the paper is ${value}`, { value });
   // In whole steps: a drawing has a hundred thousand numbers, and printing a double the shortest way takes three times as long.
   const unit = units[decimals] ?? 10 ** decimals;
   const steps = Math.round(value * unit);

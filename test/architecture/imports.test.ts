@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { partOf, sourceFiles, type SourceFile } from './source-files.js';
 
 /** From the ground up: a part may import from itself and from those before it. */
-const order = ['errors', 'units', 'geometry', 'spec', 'drawing', 'jigs', 'sheets', 'writers', 'compile', 'cli', 'index'];
+const order = ['errors', 'units', 'geometry', 'spec', 'shop', 'drawing', 'jigs', 'sheets', 'writers', 'compile', 'cli', 'index'];
 
 /** Where each library may be used. */
 const libraries: Readonly<Record<string, (path: string) => boolean>> = {
@@ -43,12 +43,18 @@ test('imports run one way: from a part to itself and to the parts before it', ()
 });
 
 test('a kind of jig imports no other kind, but for the type of its solution, which a paired jig reads', () => {
-  const kindOf = (path: string): string | undefined => /^jigs\/([^/]+)\//.exec(path)?.[1];
+  const kindOf = (path: string): string | undefined => /^jigs\/(?!kit\/)([^/]+)\//.exec(path)?.[1];
   const wrong = files.flatMap(({ path, text, imports }) => imports.filter((name) => {
     const [own, other] = [kindOf(path), kindOf(name)];
     const onlyType = name === `jigs/${other}/solve.ts` && new RegExp(`import type \\{[^}]*\\} from '\\.\\./${other}/solve\\.js'`).test(text);
     return own !== undefined && other !== undefined && own !== other && !onlyType;
   }).map((name) => `${path} → ${name}`));
+  expect(wrong).toEqual([]);
+});
+
+test('the kit that kinds are built with imports no kind', () => {
+  const wrong = files.filter(({ path }) => path.startsWith('jigs/kit/'))
+    .flatMap(({ path, imports }) => imports.filter((name) => /^jigs\/(?!kit\/)[^/]+\//.test(name)).map((name) => `${path} → ${name}`));
   expect(wrong).toEqual([]);
 });
 

@@ -45,10 +45,10 @@ const boxShape = (box: NonNullable<RecessFields['box']>, cutter: Cutter): Recess
 /** The one closed outline of path data that `outlineIssue` has passed, its middle at the origin, `size` wide. Arcs stay arcs. Throws GeometryError where there is none such. */
 export const scaledOutline = (data: string, size: number): Path => {
   const [path, ...others] = pathsFromSvg(data);
-  if (path === undefined || others.length > 0) throw new GeometryError(`The path data holds ${others.length + (path ? 1 : 0)} outlines, not one.`, {});
+  if (path === undefined || others.length > 0) throw new GeometryError('path-not-one-outline', `The path data holds ${others.length + (path ? 1 : 0)} outlines, not one.`, {});
   const box = pathBounds({ ...path, closed: true });
   const k = size / boxWidth(box);
-  if (!(boxWidth(box) > 0 && boxHeight(box) > 0)) throw new GeometryError('The path data encloses nothing.', {});
+  if (!(boxWidth(box) > 0 && boxHeight(box) > 0)) throw new GeometryError('path-encloses-nothing', 'The path data encloses nothing.', {});
   const middle = translation(-(box.x0 + box.x1) / 2, -(box.y0 + box.y1) / 2);
   return transformPath(after(middle, scaling(k, k)), { ...path, closed: true });
 };

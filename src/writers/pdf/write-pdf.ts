@@ -56,6 +56,7 @@ const sizePt = (sheet: Sheet): [number, number] => {
   const size: [number, number] = [sheet.width * pointsPerMm, sheet.height * pointsPerMm];
   if (size.every((s) => s >= shortestPt && s <= longestPt + 1e-6)) return size;
   throw new GeometryError(
+    'page-size-out-of-reach',
     `sheet ${sheet.code} is ${sheet.width} × ${sheet.height} mm: a PDF page has sides of 1.06 to 5080 mm`,
     { width: sheet.width, height: sheet.height },
   );
