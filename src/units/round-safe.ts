@@ -14,7 +14,8 @@ const stepOf = (units: Units): number => (units === 'inch' ? 25.4 / 64 : 0.1);
 /** What the label's other unit prints of a length, mm. */
 const otherLabel = (mm: number, units: Units): number => {
   const step = units === 'inch' ? 0.1 : 25.4 / 64;
-  return Math.round(mm / step) * step;
+  // A tie is judged as labels judge it: on the decimal, not on what arithmetic leaves beside it.
+  return Math.round(Math.round((mm / step) * 1e8) / 1e8) * step;
 };
 
 const safe = (mm: number, units: Units, side: 1 | -1): number => {

@@ -5,6 +5,7 @@ import { point } from '../../src/geometry/point.js';
 import { circle, circularArc, line, polyline, rectangle } from '../../src/geometry/shapes.js';
 import type { LayoutRequest } from '../../src/sheets/layout-request.js';
 import { papers } from '../../src/units/paper.js';
+import { angleOf, lengthOf, words } from '../../src/units/quantity.js';
 
 export const tenMillimetres = { top: 10, right: 10, bottom: 10, left: 10 } as const;
 
@@ -56,12 +57,23 @@ export const setUpJig = (): JigDrawing => jigOf('rail cradle', [
 ], {
   kind: 'v-cradle',
   setUps: [{
-    operation: 'Groove', machine: 'Table saw',
-    picture: plainDrawing('picture', [rectangle(0, 0, 80, 60), circle(point(40, 20), 18)]),
-    pictureNote: 'The end of the block, seen from the outfeed side.',
-    numbers: [{ label: 'Blade tilt', value: '45°' }, { label: 'Blade height', value: '25.4 mm (1″)' }, { label: 'Fence to blade', value: '38.1 mm (1 1⁄2″)' }],
-    tables: [{ heading: 'Ordinates', columns: ['Degrees', 'Height'], rows: Array.from({ length: 25 }, (_, i) => [`${i * 15}°`, `${(20 + i / 10).toFixed(1)} mm`]) }],
-    steps: ['Set the tilt by the end section, not by the scale of the saw.', 'Cut a test piece from the same board and lay the largest round in it.', 'Turn the block end for end for the second pass.'],
+    code: 'saw-v', operation: 'Groove', machine: 'Table saw',
+    picture: plainDrawing('picture', [rectangle(0, 0, 80, 60), circle(point(40, 20), 18)]), pictureIs: 'true-size',
+    pictureNote: ['The end of the block, seen from the outfeed side.'],
+    numbers: [
+      { code: 'tilt', label: ['Blade tilt'], value: [angleOf(Math.PI / 4)] },
+      { code: 'height', label: ['Blade height'], value: [lengthOf(25.4)] },
+      { code: 'fence', label: ['Fence to blade'], value: [lengthOf(38.1)] },
+    ],
+    tables: [{
+      code: 'ordinates', heading: ['Ordinates'], columns: [{ code: 'turn', head: 'Degrees' }, { code: 'height', head: 'Height' }],
+      rows: Array.from({ length: 25 }, (_, i) => [[angleOf((i * Math.PI) / 12)], [lengthOf(20 + i / 10, 'mm')]]),
+    }],
+    steps: [
+      { code: 'tilt', words: ['Set the tilt by the end section, not by the scale of the saw.'] },
+      { code: 'test', words: words`Cut a test piece ${lengthOf(120)} long from the same board and lay the largest round in it.` },
+      { code: 'turn', words: ['Turn the block end for end for the second pass.'] },
+    ],
     cautions: ['Wide board first, rip it narrow after the groove.', 'Keep the offcut free.', 'Use a featherboard.'],
   }],
 });

@@ -5,6 +5,7 @@ import { circle, rectangle } from '../../src/geometry/shapes.js';
 import { point } from '../../src/geometry/point.js';
 import { itemBounds } from '../../src/drawing/item-bounds.js';
 import type { Lettering, Shape } from '../../src/drawing/drawing.js';
+import type { Finding } from '../../src/errors/finding.js';
 import { UserError } from '../../src/errors/user-error.js';
 import { layOut } from '../../src/sheets/lay-out.js';
 import { pageFrame } from '../../src/sheets/page-frame.js';
@@ -15,7 +16,7 @@ import { testFont } from '../support/font.js';
 import { jigOf, plainDrawing, requestFor, setUpJig, slottedBoard, tenMillimetres } from './fixtures.js';
 
 const jigs = [jigOf('rack top', [slottedBoard()]), setUpJig(), jigOf('ring', [plainDrawing('hoop', [circle(point(0, 0), 300)])])];
-const request = requestFor(jigs, { findings: [{ jig: 'rack top', code: 'land-thin', severity: 'warn', measured: 18, limit: 19, message: 'The land is 18 mm.', remedy: 'A pitch of 241 mm would do.' }] });
+const request = requestFor(jigs, { findings: [{ jig: 'rack top', code: 'land-thin', severity: 'warn', measured: 18, limit: 19, about: { jig: 'rack top', operation: 'cut-slots' }, would: [], message: 'The land is 18 mm.', remedy: 'A pitch of 241 mm would do.' }] });
 const sheetsOf = (of = request): Sheet[] => [...layOut(of, testFont).sheets()];
 const lettering = (sheet: Sheet): Lettering[] => sheet.items.filter((i) => i.kind === 'lettering');
 const words = (sheet: Sheet): string => lettering(sheet).map((l) => l.text).join(' ');
@@ -145,13 +146,16 @@ describe('layOut', () => {
     expect([set.count, set.warnings]).toEqual([2, []]);
   });
 
-  it('prints what the check found of an operation in a section of its own, after the steps and before the cautions', () => {
+  it('prints what the check found of an operation on its own page, above the steps', () => {
     const jig = setUpJig();
-    const warned = { ...jig, setUps: jig.setUps.map((s) => ({ ...s, warnings: ['The saw does not tilt so far.'] })) };
-    const texts = [...layOut(requestFor([warned]), testFont).sheets()].flatMap(lettering).map((l) => l.text);
-    const order = ['Steps', 'Turn the block end for end for the second pass.', 'Before you cut', 'The saw does not tilt so far.', 'Cautions'].map((t) => texts.indexOf(t));
+    const found = { ...request.findings[0]!, jig: jig.jig, about: { jig: jig.jig, operation: 'saw-v' }, message: 'The saw does not tilt so far.' };
+    const page = (findings: readonly Finding[]): string[] => [...layOut(requestFor([jig], { findings }), testFont).sheets()].at(-1)!.items
+      .flatMap((l) => (l.kind === 'lettering' ? [l.text] : []));
+    const order = ['Before you cut', 'The saw does not tilt so far. A pitch of 241 mm would do.', 'Steps', 'Turn the block end for end for the second pass.', 'Cautions']
+      .map((t) => page([found]).indexOf(t));
     expect(order.every((at, i) => at >= 0 && (i === 0 || at > order[i - 1]!))).toBe(true);
-    expect([...layOut(requestFor([jig]), testFont).sheets()].flatMap(lettering).some((l) => l.text === 'Before you cut')).toBe(false);
+    expect(page([])).not.toContain('Before you cut');
+    expect(page([{ ...found, jig: 'another jig' }])).not.toContain('Before you cut');
   });
 
   it('bookmarks each jig on the first sheet that it comes on', () => {
