@@ -15,6 +15,12 @@ const fontFolder = at('node_modules/@expo-google-fonts/ibm-plex-sans');
 
 const common = { bundle: true, platform: 'node', target: 'node20.19', absWorkingDir: root, logLevel: 'warning', legalComments: 'none' };
 
+/** esbuild leaves the text of tagged templates as it is: the command is read as ASCII, so every other sign is escaped. */
+const escapeUnicode = (file) => {
+  const escape = (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  writeFileSync(file, readFileSync(file, 'utf8').replace(/[^\0-\x7f]/g, escape));
+};
+
 /** The command: everything in one CommonJS file, so that the code cache covers all of it. */
 const buildCommand = async () => {
   const result = await build({
@@ -24,6 +30,7 @@ const buildCommand = async () => {
     define: { 'import.meta.url': 'bundleUrl', versionAtBuild: JSON.stringify(version) },
     banner: { js: 'const bundleUrl=require("node:url").pathToFileURL(__filename).href;' },
   });
+  escapeUnicode(at('dist/cli.cjs'));
   await build({ ...common, entryPoints: ['src/cli/start.ts'], outfile: 'dist/roundwright.cjs', format: 'cjs', minify: true, banner: { js: '#!/usr/bin/env node' } });
   chmodSync(at('dist/roundwright.cjs'), 0o755);
   return Object.keys(result.metafile.inputs);

@@ -20,6 +20,8 @@ export interface FigureTable {
   /** kebab-case, unique in its set-up: `ordinates`. */
   readonly code: string;
   readonly heading: Words;
+  /** What its figures count from, in a sentence under the heading. */
+  readonly note?: Words;
   readonly columns: readonly FigureColumn[];
   /** A cell for each column. */
   readonly rows: readonly (readonly Words[])[];

@@ -24,12 +24,23 @@ interface Picture {
   readonly scale: number;
 }
 
+/** Lettering of 2.5 mm is set no smaller than 1.8 mm, so a picture is made no smaller than this where the page holds it. */
+const smallest = 0.72;
+
+/** Room that a picture should keep to, and what the page holds at most, mm. */
+interface PictureRoom {
+  readonly width: number;
+  readonly height: number;
+  readonly most: { readonly width: number; readonly height: number };
+}
+
 /** The picture in true size, or made small enough for the room, its lettering with it. */
-const pictureOf = (setUp: SetUp, room: { width: number; height: number }, font: Font): Picture => {
+const pictureOf = (setUp: SetUp, room: PictureRoom, font: Font): Picture => {
   const { items } = setUp.picture;
   if (items.length === 0) return { items: [], width: 0, height: 0, scale: 1 };
   const bounds = itemsBounds(items, font);
-  const scale = Math.min(1, room.width / boxWidth(bounds), room.height / boxHeight(bounds));
+  const wanted = Math.min(1, room.width / boxWidth(bounds), room.height / boxHeight(bounds));
+  const scale = Math.max(wanted, Math.min(smallest, room.most.width / boxWidth(bounds), room.most.height / boxHeight(bounds)));
   const small = scale === 1 ? items : placeItems(items, scaling(scale, scale), 0)
     .map((item) => (item.kind === 'lettering' ? { ...item, height: item.height * scale } : item));
   const box = itemsBounds(small, font);
@@ -60,7 +71,10 @@ interface Page {
 
 /** Picture at the left and numbers beside it where both have room, else one under the other. */
 const head = ({ setUp, units, font }: Page, area: { width: number; height: number }, measure: Measure): FlowBlock[] => {
-  const room = { width: area.width * measure.pictureWidth, height: area.height * measure.pictureHeight };
+  const room = {
+    width: area.width * measure.pictureWidth, height: area.height * measure.pictureHeight,
+    most: { width: area.width, height: 0.8 * area.height },
+  };
   const picture = pictureOf(setUp, room, font);
   const rows = setUp.numbers.map(({ label, value }) => [sayWords(label, units), sayWords(value, units)] as const);
   const note = paragraphs(pictureNote(setUp, picture.scale, units), area.width, font);
@@ -103,12 +117,13 @@ const gutter = 6;
 const tallest = 180;
 
 /** A table in parts side by side where several fit the width, so that a page is not one narrow column of figures. */
-const furtherTable = ({ heading: title, columns, rows }: FigureTable, { units, font }: Page, width: number): FlowBlock[] => {
+const furtherTable = ({ heading: title, note = [], columns, rows }: FigureTable, { units, font }: Page, width: number): FlowBlock[] => {
   if (rows.length === 0) return [];
   const say = (cells: readonly Words[]): string[] => cells.map((cell) => sayWords(cell, units));
   const of = { columns: columns.map(({ head: text }) => text), rows: rows.map(say) };
-  const over = heading(sayWords(title, units), width, font);
-  const plain = (): FlowBlock[] => [over, ...tableBlocks(of, width, font)];
+  const noted = paragraphs(note.length === 0 ? [] : [sayWords(note, units)], width, font).map((block) => ({ ...block, withNext: true }));
+  const over = [heading(sayWords(title, units), width, font), ...noted];
+  const plain = (): FlowBlock[] => [...over, ...tableBlocks(of, width, font)];
   const natural = table({ at: point(0, 0), ...of, width }, font).width;
   const beside = Math.max(1, Math.min(3, Math.floor((width + gutter) / (natural + gutter))));
   if (beside === 1 || rows.length < 8) return plain();
@@ -117,7 +132,7 @@ const furtherTable = ({ heading: title, columns, rows }: FigureTable, { units, f
   const across = (width + gutter) / beside;
   const blocks = parts.map((part, i) => table({ at: point(i * across, 0), columns: of.columns, rows: part, width: across - gutter }, font));
   const height = Math.max(...blocks.map((b) => b.height));
-  return height > tallest ? plain() : [over, { items: blocks.flatMap((b) => b.items), height, before: 2 }];
+  return height > tallest ? plain() : [...over, { items: blocks.flatMap((b) => b.items), height, before: 2 }];
 };
 
 /** What the check found of an operation, as its page prints it: what is so, and what would do. */

@@ -55,12 +55,13 @@ export function remediesIn(units: Units): Remedies {
 
 /** A field set to a length, mm. */
 export function cureLength(field: string, mm: number): Cure {
-  return { field, value: mm, unit: 'mm' };
+  // Without the crumbs of binary fractions: it is written down as printed.
+  return { field, value: Number(mm.toFixed(9)), unit: 'mm' };
 }
 
 /** A field set to an angle, radians. */
 export function cureAngle(field: string, rad: number): Cure {
-  return { field, value: degrees(rad), unit: 'degrees' };
+  return { field, value: Number(degrees(rad).toFixed(9)), unit: 'degrees' };
 }
 
 

@@ -1,90 +1,115 @@
-import { lengthLabel } from '../../units/format.js';
-import type { Context, Report } from '../jig.js';
-import { holeExtra, type Pin } from './pin.js';
+import { depthLeaving, farWallInRound } from '../../geometry/far-wall.js';
+import { holeAllowance } from '../../shop/bit-length.js';
+import { leastGuideAngle } from '../../shop/tools.js';
+import { farWall, skin as skinLimits } from '../../shop/walls.js';
+import { angleOf, diameterOf, lengthOf, words, type Words } from '../../units/quantity.js';
+import type { Context } from '../jig.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
+import { checkBit } from '../kit/check-bit.js';
+import { checkStroke, checkTableTilt } from '../kit/reach.js';
+import { below, cureLength, remediesIn, type Concern, type Report } from '../kit/report.js';
+import { holeOf, leastInBranch, type Pin } from './pin.js';
 import type { SaddleEnd } from './solve.js';
 
-type Label = (mm: number) => string;
-
-/** Common practice: at least this much wood beyond the end of the hole; beside it, and below that very thin; mm. */
-const wallLimit = 6;
-const skinLimit = 5;
+/** Sizes equal to a limit within this are sound, mm: a pin bought to a round size. */
+const slack = 0.05;
 /** Less wood than this round a hole is none: it splits as it is drilled. Common practice, mm. */
 const leastShell = 2;
 
-const sizeFinding = (pin: Pin, branch: number, where: string, label: Label): readonly Report[] => {
-  const low = branch / 3;
-  const high = branch / 2;
-  if (pin.diameter > branch - 2 * leastShell) {
+/** A pin with the end that it is of, and how that is said. */
+interface Checked {
+  readonly pin: Pin;
+  readonly end: SaddleEnd;
+  readonly where: string;
+  readonly about: Concern;
+  readonly context: Context;
+}
+
+const sizeFinding = ({ pin: { diameter }, end, where, about, context }: Checked): readonly Report[] => {
+  const branch = 2 * end.joint.branch;
+  const { atLeast, atMost } = remediesIn(context.units);
+  const [low, high] = [atLeast(branch / 3), atMost(branch / 2)];
+  const remedy = words`A pin of ${diameterOf(low)} to ${diameterOf(high)}.`;
+  if (diameter > branch - 2 * leastShell) {
     return [{
-      code: 'pin-over-branch', severity: 'stop', measured: pin.diameter, limit: high,
-      message: `A pin of Ø ${label(pin.diameter)} leaves less than ${label(leastShell)} of wood round it in a branch of Ø ${label(branch)}${where}.`,
-      remedy: `A pin of ${label(low)} to ${label(high)}.`,
+      code: 'pin-over-branch', severity: 'stop', measured: diameter, limit: branch - 2 * leastShell, about, remedy, would: [cureLength('pin.diameter', high)],
+      message: words`A pin of ${diameterOf(diameter)} leaves less than ${lengthOf(leastShell)} of wood round it in a branch of ${diameterOf(branch)}${where}.`,
     }];
   }
-  if (pin.diameter >= low - 0.05 && pin.diameter <= high + 0.05) return [];
-  const thick = pin.diameter > high;
+  if (diameter >= branch / 3 - slack && diameter <= branch / 2 + slack) return [];
+  const thick = diameter > branch / 2;
   return [{
-    code: thick ? 'pin-thick' : 'pin-thin', severity: 'warn', measured: pin.diameter, limit: thick ? high : low,
-    message: `The pin of Ø ${label(pin.diameter)}${where} is ${thick ? 'more than half' : 'less than a third'} of the branch.`,
-    remedy: `A pin of ${label(low)} to ${label(high)}.`,
+    code: thick ? 'pin-thick' : 'pin-thin', severity: 'warn', measured: diameter, limit: thick ? branch / 2 : branch / 3, about, remedy,
+    would: [cureLength('pin.diameter', thick ? high : low)],
+    message: words`The pin of ${diameterOf(diameter)}${where} is ${thick ? 'more than half' : 'less than a third'} of the branch.`,
   }];
 };
 
-const lengthFinding = (pin: Pin, where: string, label: Label): readonly Report[] => {
-  const least = Math.max(3 * pin.diameter, 30);
-  if (pin.intoBranch >= least - 0.05) return [];
+const lengthFinding = ({ pin, where, about, context }: Checked): readonly Report[] => {
+  const least = leastInBranch(pin.diameter);
+  if (pin.intoBranch >= least - slack) return [];
+  const enough = remediesIn(context.units).atLeast(least);
   return [{
-    code: 'pin-short', severity: 'warn', measured: pin.intoBranch, limit: least,
-    message: `The pin holds ${label(pin.intoBranch)} in the branch${where}, in end grain.`,
-    remedy: `At least ${label(least)}: three pin diameters, and no less than 30 mm.`,
+    code: 'pin-short', severity: 'warn', measured: pin.intoBranch, limit: least, about, would: [cureLength('pin.intoBranch', enough)],
+    message: words`The pin holds ${lengthOf(pin.intoBranch)} in the branch${where}, in end grain.`,
+    remedy: words`At least ${lengthOf(enough)}: three pin diameters, and no less than 30 mm.`,
   }];
 };
 
-const wallFinding = (pin: Pin, where: string, label: Label): readonly Report[] => {
-  if (pin.wall >= wallLimit) return [];
+const wallFinding = ({ pin, end, where, about, context }: Checked): readonly Report[] => {
+  const hole = holeOf(end.joint, pin);
+  const most = depthLeaving(farWall.sound, pin.holeInMain, (depth) => farWallInRound(hole, depth));
+  const depth = most === undefined ? 0 : remediesIn(context.units).atMost(most - holeAllowance);
   const out = pin.wall <= 0;
-  const shorter = Math.max(0, pin.intoMain - (wallLimit - pin.wall));
-  return [{
-    code: out ? 'pin-breaks-out' : 'pin-wall-thin', severity: 'warn', measured: pin.wall, limit: wallLimit,
+  return below(pin.wall, farWall, () => ({
+    code: out ? 'pin-breaks-out' : 'pin-wall-thin', about, would: depth > 0 ? [cureLength('pin.intoMain', depth)] : [],
     message: out
-      ? `The hole for the pin${where}, ${label(pin.intoMain + holeExtra)} deep along its axis, comes out on the far side of the main.`
-      : `Beyond the hole for the pin${where} ${label(pin.wall)} of the main is left.`,
-    remedy: `Into the main no more than about ${label(shorter)}, or a thinner pin.`,
-  }];
+      ? words`The hole for the pin${where}, ${lengthOf(pin.holeInMain)} deep along its axis and the bit’s point ${lengthOf(pin.point)} beyond, comes out on the far side of the main.`
+      : words`Beyond the hole for the pin${where} ${lengthOf(pin.wall)} of the main is left, the bit’s point of ${lengthOf(pin.point)} counted.`,
+    remedy: depth > 0 ? words`Into the main no more than ${lengthOf(depth)}, or a thinner pin.` : ['A thinner pin, or a thicker main.'],
+  }));
 };
 
 /** A pin thinner than its branch never breaks out sideways: the branch itself lies within the main. */
-const skinFinding = (pin: Pin, where: string, label: Label): readonly Report[] => {
-  if (pin.skin >= skinLimit) return [];
-  return [{
-    code: 'pin-skin-thin', severity: 'warn', measured: pin.skin, limit: skinLimit,
-    message: `Beside the hole for the pin${where} ${label(pin.skin)} of the main is left.`,
-    remedy: 'A thinner pin, a smaller offset, or a thicker main.',
-  }];
+const skinFinding = ({ pin, end, where, about, context }: Checked): readonly Report[] => {
+  const most = remediesIn(context.units).atMost(2 * (end.joint.main - Math.abs(end.joint.offset) - skinLimits.sound));
+  const sound = most >= (2 * end.joint.branch) / 3;
+  return below(pin.skin, skinLimits, () => ({
+    code: 'pin-skin-thin', about, would: sound ? [cureLength('pin.diameter', most)] : [],
+    message: words`Beside the hole for the pin${where} ${lengthOf(pin.skin)} of the main is left.`,
+    remedy: words`${sound ? words`A pin of up to ${diameterOf(most)}` : 'A thinner pin'}, a smaller offset, or a thicker main.`,
+  }));
 };
 
-const bitFinding = (pin: Pin, where: string, { shop, units }: Context): readonly Report[] => {
-  if (shop.bits === undefined) return [];
-  const needed = Math.max(pin.hornToHollow + pin.intoBranch, pin.intoMain) + holeExtra;
-  const bits = shop.bits.filter((bit) => Math.abs(bit.diameter - pin.diameter) < 0.05);
-  const longest = Math.max(0, ...bits.map((bit) => bit.usableLength));
-  if (longest >= needed) return [];
-  return [{
-    code: bits.length === 0 ? 'pin-bit-not-owned' : 'pin-bit-short', severity: 'warn', measured: longest, limit: needed,
-    message: bits.length === 0
-      ? `No bit of Ø ${lengthLabel(pin.diameter, units)} is among the shop's bits.`
-      : `The shop's bit of Ø ${lengthLabel(pin.diameter, units)} reaches ${lengthLabel(longest, units)}${where}.`,
-    remedy: `A bit of that diameter with ${lengthLabel(needed, units)} of usable length.`,
-  }];
+/** A way to drill the main without the drill press's table. */
+const withoutTable = (angle: number, name: string): Words => (angle >= leastGuideAngle - 1e-12
+  ? [`Drill it by hand in a guide block made from this cope: kind drill-guide, from: ${name}.`]
+  : words`Leave the pin out (diameter 0) and hold the joint by a pin square through branch and main, drilled once they are fitted: below ${angleOf(leastGuideAngle)} a bit rides along the surface.`);
+
+const pressFindings = ({ pin, end, where, about, context }: Checked): readonly Report[] => {
+  const { angle } = end.joint;
+  const remedy = withoutTable(angle, context.name);
+  const guided = angle >= leastGuideAngle - 1e-12;
+  const tilt = isSquareAngle(angle) ? [] : checkTableTilt(Math.PI / 2 - angle, {
+    about, what: [`The hole for the pin in the main${where}`], remedy, would: guided ? [] : [cureLength('pin.diameter', 0)],
+  }, context);
+  const raised: Words = ['Drill to the end of the stroke, raise the table without moving the work, and go on; or by hand in a guide.'];
+  const strokes = [
+    { travel: pin.holeInBranch + end.firstCut.toeBeyondHorn, what: `The hole for the pin in the branch${where}, from the end of a blank cut at the toe,` },
+    { travel: pin.travelInMain, what: `The hole for the pin in the main${where}` },
+  ].flatMap(({ travel, what }) => checkStroke(travel, { about, what: [what], remedy: raised }, context));
+  return [...tilt, ...strokes];
 };
+
+const bitFindings = ({ pin, end, where, about, context }: Checked): readonly Report[] => checkBit({
+  diameter: pin.diameter, reach: Math.max(pin.holeInBranch + end.firstCut.toeBeyondHorn, pin.travelInMain), about,
+  forWhat: [`for the pin${where}`], otherwise: ['drill the branch’s hole in two steps, the end sawn off square nearer to the horn between them'],
+}, context);
 
 /** What the pin of one end asks for. Limits are common practice; the walls are the hole's, not the pin's. */
 export const checkPin = (end: SaddleEnd, where: string, context: Context): readonly Report[] => {
   const { pin } = end;
   if (pin === undefined) return [];
-  const label: Label = (mm) => lengthLabel(mm, context.units);
-  return [
-    ...sizeFinding(pin, 2 * end.joint.branch, where, label), ...lengthFinding(pin, where, label),
-    ...wallFinding(pin, where, label), ...skinFinding(pin, where, label), ...bitFinding(pin, where, context),
-  ];
+  const checked: Checked = { pin, end, where, about: { operation: 'drill-pin', end: end.name }, context };
+  return [sizeFinding, lengthFinding, wallFinding, skinFinding, bitFindings, pressFindings].flatMap((find) => find(checked));
 };

@@ -1,29 +1,38 @@
-import type { JigDrawing } from '../../drawing/drawing.js';
+import { pictureOf } from '../../drawing/arrange.js';
+import type { Drawing, JigDrawing } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
-import type { Finding } from '../../errors/finding.js';
+import { letter, moveItems } from '../../drawing/items.js';
+import { itemsBounds } from '../../drawing/item-bounds.js';
+import { point } from '../../geometry/point.js';
+import { shortCautionsAt } from '../../shop/cautions.js';
 import { lengthLabel } from '../../units/format.js';
 import type { Context } from '../jig.js';
 import { drawStrip } from './draw-strip.js';
-import { jointPicture } from './joint-picture.js';
+import { jointViews } from './joint-picture.js';
 import { setUps } from './set-ups.js';
-import type { SaddleCopeSolution } from './solve.js';
+import { isSquare, type SaddleCopeSolution, type SaddleEnd } from './solve.js';
+
+const jointPattern = (end: SaddleEnd, title: string, { units }: Context, font: Font): Drawing => {
+  const items = jointViews(end, units, font);
+  const box = itemsBounds(items, font);
+  return pictureOf(end.name === 'near' ? 'joint' : 'far-joint', title, [letter(point(0, 3.5), title), ...moveItems(items, -box.x0, 8 - box.y0)]);
+};
 
 /** The wrap strip, a picture of each joint, and the set-ups. */
-export const draw = (s: SaddleCopeSolution, context: Context, font: Font, findings: readonly Finding[]): JigDrawing => {
-  const { name, units } = context;
+export const draw = (s: SaddleCopeSolution, context: Context, font: Font): JigDrawing => {
+  const { name, units, shop } = context;
   const ends = s.far === undefined ? [s.near] : [s.near, s.far];
-  const picture = (end: typeof s.near) =>
-    jointPicture(end, s.far === undefined ? `${name}: the joint, not to scale` : `${name}: ${end.name} joint, not to scale`, units, font);
+  const title = (end: SaddleEnd): string => `${name}: ${s.far === undefined ? 'the' : end.name} joint, not to scale`;
   const rounds = new Map([s.branch, ...ends.map((end) => end.main)].map((round) => [round.name, round]));
+  const named = [...rounds.values()].map((round) => `${round.unnamed === true ? '' : `${round.name} `}Ø ${lengthLabel(round.diameter, units)}`);
   return {
     jig: name, kind: 'saddle-cope', title: `${name}: saddle cope`,
-    patterns: [drawStrip(s, name, units, font), ...ends.map(picture)],
-    setUps: setUps({ name, units, solution: s, findings, font }),
-    assumed: [...rounds.values()].map((round) => `${round.name} Ø ${lengthLabel(round.diameter, units)}`),
+    patterns: [drawStrip(s, name, units, font), ...ends.map((end) => jointPattern(end, title(end), context, font))],
+    setUps: setUps({ name, units, solution: s, shop, font }),
+    assumed: named,
     cautions: [
-      'Clamp the round in a V or carrier at the saw: it rolls.',
-      'Hands 150 mm (6 in) from the blade; let it stop.',
-      'Throat on the acute side: try it dry before you cut.',
+      ...shortCautionsAt(['saw-a-round'], units),
+      ...(ends.every(isSquare) ? [] : ['Throat on the acute side: try it dry before you cut.']),
     ],
   };
 };

@@ -7,7 +7,7 @@ import type { Path } from '../../geometry/path.js';
 import { point } from '../../geometry/point.js';
 import { line } from '../../geometry/shapes.js';
 import { saddleCurve, wingParameters } from '../../geometry/saddle-curve.js';
-import { sawCutHeight } from '../../geometry/saw-cut.js';
+import { firstCutHeight } from './first-cut.js';
 import { band, type StripLayout } from './strip-layout.js';
 import type { SaddleCopeSolution, SaddleEnd } from './solve.js';
 
@@ -31,10 +31,10 @@ const onStrip = (curve: Curve, end: SaddleEnd, strip: StripLayout): Path => {
 };
 
 /** The plane first cut as a curve of the strip: a sine, for a plane cuts a cylinder so (Apostol & Mnatsakanian 2007, sec. 2). */
-const firstCut = (end: SaddleEnd): Curve => {
-  const { branch, angle } = end.joint;
+const firstCut = ({ joint, firstCut: { allowance } }: SaddleEnd): Curve => {
+  const { branch, angle } = joint;
   return {
-    point: (phi) => point(0, -sawCutHeight(end.joint, phi)),
+    point: (phi) => point(0, -firstCutHeight(joint, allowance, phi)),
     slope: (phi) => point(0, (branch * Math.sin(phi)) / Math.tan(angle)),
   };
 };
@@ -73,6 +73,13 @@ const throughLines = (strip: StripLayout): readonly Item[] => {
   });
 };
 
+/** The level of the horn, across the strip: where the finished branch ends. */
+const hornLine = (end: SaddleEnd, strip: StripLayout, prefix: string): Item => {
+  const { crossing, sense } = frameOf(end, strip);
+  const y = crossing + sense * end.horn;
+  return shape('reference', line(point(0, y), point(strip.width, y)), `${prefix}horn`);
+};
+
 /** The finished edge with its waste ticked, the first saw cut and the quarter lines of one end. */
 export const endLines = (s: SaddleCopeSolution, end: SaddleEnd, strip: StripLayout): readonly Item[] => {
   const prefix = end.name === 'far' ? 'far-' : '';
@@ -81,6 +88,7 @@ export const endLines = (s: SaddleCopeSolution, end: SaddleEnd, strip: StripLayo
     shape('cut', saddle, `${prefix}saddle-line`),
     ...wasteTicks(saddle, { side: end.name === 'near' ? 'right' : 'left' }),
     shape('saw', onStrip(firstCut(end), end, strip), `${prefix}first-cut`),
+    hornLine(end, strip, prefix),
     ...quarterLines(end, strip),
     ...(end.name === 'far' ? throughLines(strip) : []),
   ];

@@ -6,17 +6,17 @@ import { point } from '../../geometry/point.js';
 import { circle, line } from '../../geometry/shapes.js';
 import { lengthMain } from '../../units/format.js';
 import type { Units } from '../../units/units.js';
-import type { SaddleEnd } from './solve.js';
+import { isSquare, type SaddleEnd } from './solve.js';
 
-/** The joint seen along the main from the throat's side, branch up: right is the side of a positive offset. Scale `k`, origin on the main's axis. */
-export const endView = ({ joint }: SaddleEnd, k: number, units: Units, font: Font): readonly Item[] => {
-  const { main, branch, offset } = joint;
+/** The joint seen along the main from the throat's side, branch up, the main below: right is the side of a positive offset. Scale `k`, origin on the main's axis. */
+export const endView = (end: SaddleEnd, k: number, units: Units, font: Font): readonly Item[] => {
+  const { main, branch, offset } = end.joint;
   const top = -k * (2.6 * main + branch);
   const meets = (x: number): number => -k * Math.sqrt(Math.max(0, (main - x) * (main + x)));
-  const side = (x: number): Item => shape('cut', line(point(k * x, meets(x)), point(k * x, top)));
+  const side = (x: number): Item => shape('cut', line(point(k * x, meets(x)), point(k * x, top)), 'end-view-side');
   const axisTop = top - 3;
   return [
-    shape('cut', circle(point(0, 0), k * main)),
+    shape('cut', circle(point(0, 0), k * main), 'end-view-main'),
     side(offset - branch), side(offset + branch),
     shape('cut', line(point(k * (offset - branch), top), point(k * (offset + branch), top))),
     shape('centre', line(point(-k * main - 3, 0), point(k * main + 3, 0))),
@@ -27,6 +27,6 @@ export const endView = ({ joint }: SaddleEnd, k: number, units: Units, font: Fon
         from: point(0, k * main + 3), to: point(k * offset, k * main + 3), offset: offset > 0 ? -5 : 5, label: `offset ${lengthMain(Math.abs(offset), units)}`,
       }, font),
     ]),
-    letter(point(0, k * main + (offset === 0 ? 8 : 15)), 'seen from the throat', { height: 1.8, anchor: 'middle' }),
+    letter(point(0, k * main + (offset === 0 ? 8 : 15)), isSquare(end) ? 'seen from clock 0' : 'seen from the throat', { height: 1.8, anchor: 'middle' }),
   ];
 };

@@ -1,8 +1,8 @@
 import { angleDimension } from '../../drawing/angle-dimension.js';
-import type { Drawing, Item } from '../../drawing/drawing.js';
+import type { Item } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
-import { letter, moveItems, shape } from '../../drawing/items.js';
 import { itemsBounds } from '../../drawing/item-bounds.js';
+import { moveItems, shape } from '../../drawing/items.js';
 import { leader } from '../../drawing/leader.js';
 import { fitCurve } from '../../geometry/fit-curve.js';
 import { add, point, scale, type Point } from '../../geometry/point.js';
@@ -12,10 +12,11 @@ import { line, polyline } from '../../geometry/shapes.js';
 import { angleLabel } from '../../units/format.js';
 import type { Units } from '../../units/units.js';
 import { endView } from './end-view.js';
+import { offsetOverMain } from './side-words.js';
 import { isSquare, type SaddleEnd } from './solve.js';
 
 /** Size of the side view, from below the main to the branch's end, mm. */
-const size = 62;
+const size = 58;
 
 /** Side view of the joint, square to both axes: x along the main, y down, origin at the crossing; a map from mm of the piece. */
 interface SideFrame {
@@ -62,10 +63,10 @@ const sideView = (end: SaddleEnd, frame: SideFrame): readonly Item[] => {
     mainEdge(-k * main), mainEdge(k * main),
     rim(branch, end.throat), rim(-branch, end.longPoint),
     shape('cut', line(onBranch(top, -branch), onBranch(top, branch))),
-    shape('cut', edge(end, frame, Math.PI, 2 * Math.PI)),
-    ...(end.joint.offset === 0 ? [] : [shape('hidden', edge(end, frame, 0, Math.PI))]),
-    shape('centre', line(point(left - 3, 0), point(right + 3, 0))),
-    shape('centre', line(onBranch(-0.3 * main, 0), onBranch(top + 3 / k, 0))),
+    shape('cut', edge(end, frame, Math.PI, 2 * Math.PI), 'joint-edge'),
+    ...(end.joint.offset === 0 ? [] : [shape('hidden', edge(end, frame, 0, Math.PI), 'joint-edge-behind')]),
+    shape('centre', line(point(left - 3, 0), point(right + 3, 0)), 'joint-main-axis'),
+    shape('centre', line(onBranch(-0.3 * main, 0), onBranch(top + 3 / k, 0)), 'joint-branch-axis'),
     ...pinLines(end, frame),
   ];
 };
@@ -76,7 +77,7 @@ const pinLines = ({ joint, pin }: SaddleEnd, { onBranch }: SideFrame): readonly 
   const [low, high] = [entry - pin.intoMain, entry + pin.intoBranch];
   const half = pin.diameter / 2;
   const corners = [onBranch(low, -half), onBranch(high, -half), onBranch(high, half), onBranch(low, half)];
-  return [shape('hidden', polyline(corners, true))];
+  return [shape('hidden', polyline(corners, true), 'joint-pin')];
 };
 
 const callOuts = (end: SaddleEnd, frame: SideFrame, font: Font): readonly Item[] => {
@@ -88,28 +89,28 @@ const callOuts = (end: SaddleEnd, frame: SideFrame, font: Font): readonly Item[]
   const radius = k * topOf(end) + 6;
   const square = isSquare(end);
   return [
-    ...leader({ at: throat, elbow: point(throat.x + 5, k * main + 7), label: square ? 'THROAT' : ['THROAT', 'acute side'], side: 'right' }),
-    ...leader({ at: long, elbow: point(Math.min(long.x - 5, left + 4), long.y - 9), label: square ? 'LONG POINT' : ['LONG POINT', 'obtuse side'], side: 'left' }),
-    ...(square ? [] : angleDimension({
-      centre: point(0, 0), radius, from: -angle, to: 0, label: angleLabel(angle), drawn: [radius - 3, right + 3],
-    }, font)),
+    ...(square ? [] : [
+      ...leader({ at: throat, elbow: point(throat.x + 5, k * main + 7), label: ['THROAT', 'acute side'], side: 'right' }),
+      ...leader({ at: long, elbow: point(Math.min(long.x - 5, left + 4), long.y - 9), label: ['LONG POINT', 'obtuse side'], side: 'left' }),
+      ...angleDimension({
+        centre: point(0, 0), radius, from: -angle, to: 0, label: angleLabel(angle), drawn: [radius - 3, right + 3],
+      }, font),
+    ]),
   ];
 };
 
-/** A small picture of one joint in its true proportions: side view, and the view along the main where the offset shows. */
-export const jointPicture = (end: SaddleEnd, title: string, units: Units, font: Font): Drawing => {
+/**
+ * The end as it is drawn, its branch going up from the main. A far end so stands on its head: what was right is left, so the
+ * offset changes its sign, and with it the side that faces the reader.
+ */
+const upright = (end: SaddleEnd): SaddleEnd => ({ ...end, joint: { ...end.joint, offset: offsetOverMain(end) } });
+
+/** One joint in its true proportions: side view, and the view along the main where the offset shows. */
+export const jointViews = (of: SaddleEnd, units: Units, font: Font): readonly Item[] => {
+  const end = upright(of);
   const frame = sideFrame(end);
   const side = [...sideView(end, frame), ...callOuts(end, frame, font)];
-  const sideBox = itemsBounds(side, font);
-  const view = endView(end, frame.k, units, font);
-  const viewBox = itemsBounds(view, font);
-  const all = [...side, ...moveItems(view, sideBox.x1 + 8 - viewBox.x0, 0)];
-  const box = itemsBounds(all, font);
-  const items = [
-    ...moveItems(all, -box.x0, 8 - box.y0),
-    letter(point(0, 3.5), title, { height: 2.5 }),
-  ];
-  return {
-    name: end.name === 'near' ? 'joint' : 'far-joint', title, items, whole: true, datum: point(0, 0), spine: false, keepClear: [], lands: [],
-  };
+  const beside = endView(end, frame.k, units, font);
+  // The main stands at one level in both views.
+  return [...side, ...moveItems(beside, itemsBounds(side, font).x1 + 8 - itemsBounds(beside, font).x0, 0)];
 };

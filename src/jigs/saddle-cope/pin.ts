@@ -1,5 +1,8 @@
+import { entryHeight, farWallInRound, type BlindHole } from '../../geometry/far-wall.js';
 import type { SaddleJoint } from '../../geometry/saddle.js';
 import { saddleHeights } from '../../geometry/saddle-heights.js';
+import { holeAllowance } from '../../shop/bit-length.js';
+import { nearestBit, ownedBits, usualPoint } from '../../shop/bits.js';
 import type { Context } from '../jig.js';
 import type { PinFields } from './schema.js';
 
@@ -11,52 +14,56 @@ export interface Pin {
   readonly hornToHollow: number;
   /** Along the pin from where the axis enters the main. */
   readonly intoMain: number;
-  /** Wood left in the main beyond the end of the hole, square to its surface; below 0 the hole comes out. */
+  /** How far the bit's point stands out beyond its lips. */
+  readonly point: number;
+  /** Hole in the branch from its finished tip, and in the main from where the axis enters; both with the allowance for glue. */
+  readonly holeInBranch: number;
+  readonly holeInMain: number;
+  /** Along the bit from where its rim first touches the main to the bottom of the hole. */
+  readonly travelInMain: number;
+  /** Wood left in the main beyond the end of the hole and the bit's point, square to its surface; below 0 it comes out. */
   readonly wall: number;
   /** Wood left in the main beside the hole where it passes closest to the surface. */
   readonly skin: number;
 }
 
-/** A hole is drilled this much deeper than the pin, for glue and air: common practice, mm. */
-export const holeExtra = 1.5;
 const leastIntoBranch = 30;
 
 /** 2/5 of the branch, to the nearest owned bit between 1/3 and 1/2 of it, else to 1/16 in or 1 mm. Common practice. */
 const defaultDiameter = (branch: number, { shop, units }: Context): number => {
   const wanted = 0.4 * branch;
-  const owned = (shop.bits ?? []).map((b) => b.diameter).filter((d) => d >= branch / 3 && d <= branch / 2)
-    .sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted));
   const rounding = units === 'inch' ? 25.4 / 16 : 1;
-  return owned[0] ?? Math.max(rounding, Math.round(wanted / rounding) * rounding);
+  return nearestBit(shop, wanted, branch / 3, branch / 2) ?? Math.max(rounding, Math.round(wanted / rounding) * rounding);
 };
 
-/**
- * Wood left beyond the rim of a hole's flat end, mm: to the main's surface where the end lies past the axis' level,
- * else across the whole far half. Below 0 the hole comes out. Rim looked at every half degree: within 1e-3 mm.
- */
-const wallBeyond = ({ main, angle, offset }: SaddleJoint, radius: number, depth: number): number => {
-  const entry = Math.sqrt((main - offset) * (main + offset)) / Math.sin(angle);
-  let wall = Infinity;
-  for (let i = 0; i < 720; i += 1) {
-    const turn = (i * Math.PI) / 360;
-    const across = offset + radius * Math.sin(turn);
-    const height = (entry - depth) * Math.sin(angle) - radius * Math.cos(turn) * Math.cos(angle);
-    wall = Math.min(wall, height < 0 ? main - Math.hypot(across, height) : main - Math.abs(across) + height);
-  }
-  return wall;
-};
+/** Least length of a pin in the branch's end grain: three diameters, and 30 mm. Common practice. */
+export function leastInBranch(diameter: number): number {
+  return Math.max(3 * diameter, leastIntoBranch);
+}
+
+/** The pin's hole in the main, as a blind hole in a round. */
+export function holeOf({ main, angle, offset }: SaddleJoint, pin: Pick<Pin, 'diameter' | 'point'>): BlindHole {
+  return { round: main, offset, angle, bit: pin.diameter / 2, point: pin.point };
+}
 
 /** The pin of a joint with what the spec leaves out filled in; undefined where the spec asks for none. */
 export const solvePin = (fields: PinFields, joint: SaddleJoint, context: Context): Pin | undefined => {
   if (fields.diameter === 0) return undefined;
   const diameter = fields.diameter ?? defaultDiameter(2 * joint.branch, context);
   const intoMain = fields.intoMain ?? (2 / 3) * 2 * joint.main;
+  const intoBranch = fields.intoBranch ?? leastInBranch(diameter);
+  const entry = entryHeight(joint.main, joint.offset) / Math.sin(joint.angle);
+  const hornToHollow = entry - saddleHeights(joint).least;
+  const point = ownedBits(context.shop, diameter)[0]?.point ?? usualPoint;
+  const holeInMain = intoMain + holeAllowance;
+  const reach = Math.abs(joint.offset) + diameter / 2;
+  // A pin that overhangs the main has no rim all round; it is refused or warned of, and its axis is what counts.
+  const rim = reach <= joint.main ? saddleHeights({ ...joint, branch: diameter / 2 }).greatest : entry;
   return {
-    diameter,
-    intoBranch: fields.intoBranch ?? Math.max(3 * diameter, leastIntoBranch),
-    hornToHollow: Math.sqrt((joint.main - joint.offset) * (joint.main + joint.offset)) / Math.sin(joint.angle) - saddleHeights(joint).least,
-    intoMain,
-    wall: wallBeyond(joint, diameter / 2, intoMain + holeExtra),
-    skin: joint.main - Math.abs(joint.offset) - diameter / 2,
+    diameter, intoBranch, hornToHollow, intoMain, point, holeInMain,
+    holeInBranch: hornToHollow + intoBranch + holeAllowance,
+    travelInMain: holeInMain + rim - entry,
+    wall: farWallInRound(holeOf(joint, { diameter, point }), holeInMain),
+    skin: joint.main - reach,
   };
 };

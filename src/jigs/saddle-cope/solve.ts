@@ -1,9 +1,12 @@
-import type { Finding } from '../../errors/finding.js';
 import { saddleHeight, type SaddleJoint } from '../../geometry/saddle.js';
 import { saddleHeights, wingAngle } from '../../geometry/saddle-heights.js';
 import { hollowDepth, sawCutHeight } from '../../geometry/saw-cut.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
+import { findingsFrom } from '../kit/report.js';
 import type { Round } from '../../spec/spec.js';
 import type { Context, Outcome } from '../jig.js';
+import { entryOf, type Entry } from './entry.js';
+import { firstCutOf, type FirstCut } from './first-cut.js';
 import { solvePin, type Pin } from './pin.js';
 import { reachRefusals } from './reach.js';
 import type { SaddleCopeFields } from './schema.js';
@@ -32,6 +35,8 @@ export interface SaddleEnd {
   readonly formRadius: number;
   /** Heights at 0°, 15°, … 345° of this end's own clock. */
   readonly ordinates: readonly number[];
+  readonly firstCut: FirstCut;
+  readonly entry: Entry;
   readonly pin?: Pin;
 }
 
@@ -45,18 +50,21 @@ export interface SaddleCopeSolution {
   readonly near: SaddleEnd;
   readonly far?: SaddleEnd;
   readonly centres?: number;
-  /** Both along the branch's axis. */
-  readonly lengths?: { readonly hornToHorn: number; readonly throatToThroat: number };
+  /** Along the branch's axis; toe to toe of the first cuts, the least that a blank is long. */
+  readonly lengths?: { readonly hornToHorn: number; readonly throatToThroat: number; readonly toeToToe: number };
 }
 
 /** Ordinates stand this far apart round the branch: 15°. */
 export const step = Math.PI / 12;
 
 /** Whether an end is cut square: then neither side is the acute one. */
-export const isSquare = ({ joint }: SaddleEnd): boolean => Math.abs(Math.PI / 2 - joint.angle) < 1e-9;
+export const isSquare = ({ joint }: SaddleEnd): boolean => isSquareAngle(joint.angle);
 
-const solveEnd = (name: SaddleEnd['name'], main: Round, joint: SaddleJoint, twist: number, abrasive: number): SaddleEnd => {
+type Asked = Pick<SaddleEnd, 'name' | 'main' | 'joint' | 'twist'>;
+
+const solveEnd = ({ name, main, joint, twist }: Asked, { abrasive, wingAllowance, pin }: SaddleCopeFields, context: Context): SaddleEnd => {
   const { throat, longPoint, least, greatest } = saddleHeights(joint);
+  const solved = solvePin(pin, joint, context);
   return {
     name, main, joint, twist, throat, longPoint,
     // The plane first cut touches the edge at the wing that reaches furthest.
@@ -68,6 +76,17 @@ const solveEnd = (name: SaddleEnd['name'], main: Round, joint: SaddleJoint, twis
     sawAngle: Math.PI / 2 - joint.angle,
     formRadius: joint.main - abrasive,
     ordinates: Array.from({ length: 24 }, (_, i) => saddleHeight(joint, i * step)),
+    firstCut: firstCutOf(joint, least, wingAllowance),
+    entry: entryOf(joint),
+    ...(solved === undefined ? {} : { pin: solved }),
+  };
+};
+
+const lengthsOf = (centres: number, near: SaddleEnd, far: SaddleEnd): NonNullable<SaddleCopeSolution['lengths']> => {
+  const hornToHorn = centres - near.horn - far.horn;
+  return {
+    hornToHorn, throatToThroat: centres - near.throat - far.throat,
+    toeToToe: hornToHorn + near.firstCut.toeBeyondHorn + far.firstCut.toeBeyondHorn,
   };
 };
 
@@ -78,26 +97,14 @@ export const solve = (fields: SaddleCopeFields, context: Context): Outcome<Saddl
     { name: 'near' as const, twist: 0, main: fields.main, angle: fields.angle, offset: fields.offset },
     ...(fields.farEnd === undefined ? [] : [{ name: 'far' as const, ...fields.farEnd }]),
   ].map((end) => ({ ...end, joint: { main: end.main.diameter / 2, branch, angle: end.angle, offset: end.offset } }));
-  const refused: readonly Finding[] = ends.flatMap((end) => reachRefusals(end, fields, context));
-  if (refused.length > 0) return { refused };
-  const [near, far] = ends.map((end): SaddleEnd => {
-    const solved = solveEnd(end.name, end.main, end.joint, end.twist, fields.abrasive);
-    const pin = solvePin(fields.pin, end.joint, context);
-    return pin === undefined ? solved : { ...solved, pin };
-  });
+  const refused = ends.flatMap((end) => reachRefusals(end, fields, context));
+  if (refused.length > 0) return { refused: findingsFrom(refused, context) };
+  const [near, far] = ends.map((end) => solveEnd(end, fields, context));
   const shared = {
     branch: fields.branch, paperThickness: fields.paperThickness, abrasive: fields.abrasive,
     wrapLength: Math.PI * (fields.branch.diameter + fields.paperThickness), near: near!,
   };
   if (fields.centres === undefined) return { solution: shared };
   if (far === undefined) return { solution: { ...shared, centres: fields.centres } };
-  return {
-    solution: {
-      ...shared, far, centres: fields.centres,
-      lengths: {
-        hornToHorn: fields.centres - near!.horn - far.horn,
-        throatToThroat: fields.centres - near!.throat - far.throat,
-      },
-    },
-  };
+  return { solution: { ...shared, far, centres: fields.centres, lengths: lengthsOf(fields.centres, near!, far) } };
 };

@@ -1,4 +1,3 @@
-import { sawCutHeight } from '../../geometry/saw-cut.js';
 import type { Units } from '../../units/units.js';
 import type { SaddleCopeSolution, SaddleEnd } from './solve.js';
 
@@ -27,7 +26,7 @@ export interface StripLayout {
 }
 
 /** Length of branch, mm, from the horn to where the paper ends beyond it. */
-const tail = (end: SaddleEnd): number => end.horn - Math.min(end.horn, sawCutHeight(end.joint, Math.PI), sawCutHeight(end.joint, 0)) + beyond;
+const tail = (end: SaddleEnd): number => Math.max(0, end.firstCut.toeBeyondHorn) + beyond;
 
 /** A datum distance that reads well: the next 10 mm or half inch up, but within what a short branch has. */
 const roundDatum = (least: number, most: number, units: Units): number => {

@@ -9,7 +9,7 @@ import { isSquare, type SaddleCopeSolution, type SaddleEnd } from './solve.js';
 
 const upwards = -Math.PI / 2;
 const quarterNames = (end: SaddleEnd): readonly string[] => isSquare(end)
-  ? ['THROAT', '90°', 'LONG POINT', '270°']
+  ? ['0° – along the main', '90°', '180° – along the main', '270°']
   : ['THROAT – acute side', '90°', 'LONG POINT – obtuse side', '270°'];
 
 /** Where a column of upright lettering may run: y from `top` to `bottom`. */
@@ -62,6 +62,15 @@ const statements = (s: SaddleCopeSolution, name: string, units: Units): readonly
   ];
 };
 
+/** Beside the horn's line at the strip's left edge: within the hollow where that is deep enough, else beyond the first cut. */
+const hornWords = (end: SaddleEnd, y: number, sense: 1 | -1): Item[] => {
+  const room = end.ordinates[0]! - end.horn;
+  const height = 1.8;
+  const away = room > 2 * height + 1 ? 0.7 : -(Math.max(0, end.firstCut.toeBeyondHorn) + height + 0.7);
+  const base = sense === -1 ? y - away : y + away + height;
+  return [letter(point(1.2, base), end.name === 'far' ? 'far horn' : 'horn', { height })];
+};
+
 /** All lettering of the strip. */
 export const stripLettering = (s: SaddleCopeSolution, strip: StripLayout, of: { name: string; units: Units }, font: Font): readonly Item[] => {
   const quarter = strip.width / 4;
@@ -81,7 +90,8 @@ export const stripLettering = (s: SaddleCopeSolution, strip: StripLayout, of: { 
   return [
     ...quarterLettering(s.near, near, strip, font),
     ...(s.far === undefined ? [] : quarterLettering(s.far, farStretch(s.far, strip), strip, font)),
-    ...middles, ...waste,
+    ...middles, ...waste, ...hornWords(s.near, strip.crossing - s.near.horn, -1),
+    ...(s.far === undefined || strip.farCrossing === undefined ? [] : hornWords(s.far, strip.farCrossing + s.far.horn, 1)),
   ];
 };
 

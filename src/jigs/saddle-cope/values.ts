@@ -12,6 +12,8 @@ const endValues = (end: SaddleEnd): Values => ({
   sawAngle: degrees(end.sawAngle),
   formRadius: end.formRadius,
   ordinates: end.ordinates,
+  toeBeyondHorn: end.firstCut.toeBeyondHorn,
+  entryStation: end.entry.station,
   ...(end.pin === undefined ? {} : {
     pinDiameter: end.pin.diameter, pinIntoBranch: end.pin.intoBranch, pinIntoMain: end.pin.intoMain, pinWall: end.pin.wall,
   }),

@@ -26,15 +26,26 @@ const cases: readonly [code: string, out: Given, within: Given, context?: readon
   ['pin-thick', { pin: { diameter: 12.6 } }, { pin: { diameter: 12.5 } }],
   ['pin-thin', { pin: { diameter: 8.2 } }, { pin: { diameter: 8.3 } }],
   ['pin-short', { pin: { diameter: 10, intoBranch: 29.9 } }, { pin: { diameter: 10, intoBranch: 30 } }],
-  ['pin-wall-thin', { pin: { diameter: 10, intoMain: 42 } }, { pin: { diameter: 10, intoMain: 41.5 } }],
-  ['pin-breaks-out', { pin: { diameter: 10, intoMain: 48.5 } }, { pin: { diameter: 10, intoMain: 47.5 } }],
+  // A hole square to the main of 50, rim of radius 5: √(25² − …) leaves 25 + (depth + 3) … the bit's point decides, 3 mm beyond the lips.
+  ['pin-wall-thin', { pin: { diameter: 10, intoMain: 39.6 } }, { pin: { diameter: 10, intoMain: 39.4 } }],
+  ['pin-breaks-out', { pin: { diameter: 10, intoMain: 45.6 } }, { pin: { diameter: 10, intoMain: 45.4 } }],
   ['pin-skin-thin', { pin: { diameter: 8 }, branchDiameter: 16, offset: 16.1 }, { pin: { diameter: 8 }, branchDiameter: 16, offset: 15.9 }],
-  ['pin-bit-short', { pin: { diameter: 10 } }, { pin: { diameter: 10 } }, [bits(34.8), bits(34.9)]],
-  ['pin-bit-not-owned', { pin: { diameter: 9 } }, { pin: { diameter: 10 } }, [bits(60), bits(60)]],
-  ['saw-out-of-reach', { ...noPin, angle: radians(39.9) }, { ...noPin, angle: radians(40.1) },
+  // Square, branch 25 on main 50: horn √(25² − 12.5²) = 21.651, bottom of the hollow 25; 3.349 + 30 + 1.5 from the horn, and 1 of the first cut beyond it.
+  ['bit-too-short', { pin: { diameter: 10 } }, { pin: { diameter: 10 } }, [bits(35.8), bits(35.9)]],
+  ['bit-not-owned', { pin: { diameter: 9 } }, { pin: { diameter: 10 } }, [bits(60), bits(60)]],
+  ['saw-reading-out-of-reach', { ...noPin, angle: radians(39.9) }, { ...noPin, angle: radians(40.1) },
     [{ ...context, shop: { saw: { maxReading: radians(50) } } }, { ...context, shop: { saw: { maxReading: radians(50) } } }]],
+  ['saw-reading-unknown', { ...noPin, angle: radians(44.9) }, { ...noPin, angle: radians(45) }],
+  ['table-tilt-unknown', { angle: radians(44.9) }, { angle: radians(45) }],
+  ['table-tilt-out-of-reach', { angle: radians(59.9) }, { angle: radians(60) },
+    [{ ...context, shop: { drillPress: { maxTableTilt: radians(30) } } }, { ...context, shop: { drillPress: { maxTableTilt: radians(30) } } }]],
+  ['saw-depth-short', noPin, noPin, [{ ...context, shop: { saw: { maxDepth: 24.9 } } }, { ...context, shop: { saw: { maxDepth: 25 } } }]],
+  // The hole in the branch takes 35.849 from a blank cut off 1 mm beyond the horn.
+  ['stroke-short', { pin: { diameter: 10, intoMain: 20 } }, { pin: { diameter: 10, intoMain: 20 } },
+    [{ ...context, shop: { drillPress: { stroke: 35.8 } } }, { ...context, shop: { drillPress: { stroke: 35.9 } } }]],
   ['ends-meet', { ...noPin, ...ends(54.9) }, { ...noPin, ...ends(55.1) }],
   ['branch-short', { ...noPin, ...ends(200), branch: { name: 'rail', diameter: 25, length: 156.6 } }, { ...noPin, ...ends(200), branch: { name: 'rail', diameter: 25, length: 156.8 } }],
+  ['branch-ends-before-toe', { ...noPin, ...ends(200), branch: { name: 'rail', diameter: 25, length: 158.6 } }, { ...noPin, ...ends(200), branch: { name: 'rail', diameter: 25, length: 158.8 } }],
   ['wrap-over-one-sheet', { ...noPin, branchDiameter: 78, mainDiameter: 120 }, { ...noPin, branchDiameter: 77, mainDiameter: 120 }],
 ];
 
@@ -53,7 +64,11 @@ describe('check', () => {
     if (!('refused' in outcome)) throw new Error('expected a refusal');
     expect(outcome.refused).toEqual([{
       jig: 'brace saddle', code: 'branch-overhangs-main', severity: 'stop', measured: 25.1, limit: 25,
-      message: expect.stringContaining('0.10 mm over'), remedy: expect.stringContaining('an offset of up to 12.5 mm'),
+      about: { jig: 'brace saddle', operation: 'hollow', end: 'near', round: 'brace' },
+      message: expect.stringContaining('0.10 mm over'), remedy: expect.stringMatching(/offset of up to 8.7 mm.*branch of up to Ø 17.2 mm.*main of at least Ø 59.1 mm.*just closes.*offset of up to 12.5 mm.*branch of up to Ø 24.8 mm/),
+      would: [
+        { field: 'offset', value: expect.closeTo(8.7, 9), unit: 'mm' }, { field: 'rounds.brace', value: expect.closeTo(17.2, 9), unit: 'mm' }, { field: 'rounds.post', value: expect.closeTo(59.1, 9), unit: 'mm' },
+      ],
     }]);
   });
 });

@@ -90,8 +90,10 @@ describe('solve', () => {
     expect(solved(fields({ branchDiameter: 28.575 }), { ...context, units: 'inch' }).near.pin!.diameter).toBeCloseTo((25.4 * 7) / 16, 9);
   });
 
-  it('measures the wall beyond a square pin hole on the chord of its rim', () => {
-    const { pin } = solved(fields({ pin: { diameter: 10, intoMain: 40 } })).near;
-    expect(pin!.wall).toBeCloseTo(25 - Math.hypot(5, 41.5 - 25), 9);
+  it('measures the wall beyond a square pin hole on the chord of its rim, or beyond the bit’s point where that is nearer', () => {
+    const withPoint = (point: number) =>
+      solved(fields({ pin: { diameter: 10, intoMain: 40 } }), { ...context, shop: { bits: [{ diameter: 10, usableLength: 90, point }] } }).near.pin!.wall;
+    expect(withPoint(0)).toBeCloseTo(25 - Math.hypot(5, 41.5 - 25), 9);
+    expect(withPoint(4)).toBeCloseTo(25 - (41.5 + 4 - 25), 9);
   });
 });

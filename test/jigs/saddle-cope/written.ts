@@ -16,13 +16,14 @@ import { partShapes, readSvg } from '../../support/read-svg.js';
 
 export const context: Context = {
   name: 'brace saddle', units: 'mm', rounds: {}, shop: {}, drawingArea: { width: 183, height: 254 }, jig: () => undefined,
+  mistaken: (field, { message }) => { throw new Error(`${field} ${message}`); },
 };
 
 /** Fields of a cope with the defaults filled in. */
 export const fields = (given: Partial<SaddleCopeFields> & { readonly branchDiameter?: number; readonly mainDiameter?: number }): SaddleCopeFields => ({
   branch: { name: 'brace', diameter: given.branchDiameter ?? 25 },
   main: { name: 'post', diameter: given.mainDiameter ?? 50 },
-  angle: Math.PI / 2, offset: 0, paperThickness: 0.1, abrasive: 0.5, pin: {}, ...given,
+  angle: Math.PI / 2, offset: 0, paperThickness: 0.1, abrasive: 0.5, wingAllowance: 1, pin: {}, ...given,
 });
 
 export const solved = (given: SaddleCopeFields, within: Context = context): SaddleCopeSolution => {
@@ -46,7 +47,7 @@ const shifted = (path: Path, x: number): Path => ({
 
 /** The wrap strip written as SVG and as PDF and read back by the independent readers: near edge first, then the far one. */
 export const writeAndRead = async (solution: SaddleCopeSolution): Promise<{ svg: WrittenStrip; pdf: WrittenStrip }> => {
-  const strip = saddleCope.draw(solution, context, testFont, []).patterns[0]!;
+  const strip = saddleCope.draw(solution, context, testFont).patterns[0]!;
   const box = itemsBounds(strip.items, testFont);
   const sheet = {
     code: 'A1', title: strip.title, width: box.x1 - box.x0 + 20, height: box.y1 - box.y0 + 20,
