@@ -47,20 +47,5 @@ export const runOnRound = ({ bit, angle }: Bore, radius: number, offset = 0): nu
   return greatest - least;
 };
 
-/** What a bit must reach, mm, through a guide block bored square. */
-export interface BitBudget {
-  /** Length of the bore in the block along its axis. */
-  readonly block: number;
-  /** Hole depth along the bit from where the axis meets the surface. */
-  readonly depth: number;
-  /** `runOnFlat` or `runOnRound`. */
-  readonly run: number;
-  /** Stand-out of the bit's point beyond its cutting edge. */
-  readonly point: number;
-}
-
-/** Usable length of bit needed, mm: bore in the block, depth, run and point, one after the other. Exact. */
-export const bitNeeded = ({ block, depth, run, point }: BitBudget): number => block + depth + run + point;
-
 /** The greatest tilt from square at which a point standing out by `point` mm touches before the rim: atan(2p/b). Exact. */
 export const pointLeadsLimit = (bit: number, point: number): number => Math.atan((2 * point) / bit);

@@ -18,7 +18,7 @@ export function entryHeight(round: number, offset: number): number {
   return Math.sqrt(Math.max(0, (round - offset) * (round + offset)));
 }
 
-/** What is left from a place in a round to its surface on the far half, straight down to the side before that, mm. */
+/** What is left from a place in a round to its surface, on the far half or, before that, straight out to the side, mm. */
 const leftOver = (round: number, across: number, height: number): number =>
   round - (height < 0 ? Math.hypot(across, height) : Math.abs(across));
 

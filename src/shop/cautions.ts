@@ -32,8 +32,8 @@ const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> =
   ],
   'saw-a-block': [
     `Cut V and sole in the long blank, clamped, to length last; hands ${distance(150, units)} from the blade. Never a short wedge over a tilted blade.`,
-    'At a band saw the blank lies flat on the table or in a cradle; guide down to the work.',
-    'Let the blade stop before anything is moved.',
+    'At a band saw the blank lies flat on the table, guide down to the work; let the blade stop before anything is moved.',
+    `At the drill press clamp the blank, or stop it on the left of the column; back up the exit. ${chuck}`,
     dust,
   ],
   'drill-press': [

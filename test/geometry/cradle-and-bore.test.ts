@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GeometryError } from '../../src/errors/geometry-error.js';
-import { bitNeeded, markShift, openingLength, pointLeadsLimit, runOnFlat, runOnRound, sagitta, throughLength } from '../../src/geometry/bore.js';
+import { markShift, openingLength, pointLeadsLimit, runOnFlat, runOnRound, sagitta, throughLength } from '../../src/geometry/bore.js';
 import { carrierTurn, faceLength, heelToToe, toeShift } from '../../src/geometry/steep-cut.js';
 import { gimballedSecondTilt, rakeAndSplay, resultantTilt } from '../../src/geometry/tilt.js';
 import { apexDepth, gapOverFlat, greatestRadiusIn, grooveWidth, leastRadiusIn, proudOf, veeContact } from '../../src/geometry/vee.js';
@@ -93,12 +93,12 @@ describe('a bore at an angle', () => {
       expect(runOnRound(each, 20)).toBeLessThanOrEqual(runOnFlat(each) + sagitta(20, each.bit) + 1e-9);
     }));
   });
-  it('adds up the bit, and limits the tilt by its point', () => {
-    expect(bitNeeded({ block: 40, depth: 30, run: 7, point: 3 })).toBe(80);
-    near(toDegrees(pointLeadsLimit(12, 6)), 45, 1e-12);
-  });
   it('refuses no angle, more than square, and a bit wider than the round', () => {
     for (const angle of [0, degrees(91), NaN]) expect(() => openingLength({ bit: 5, angle })).toThrow(GeometryError);
     expect(() => sagitta(5, 10.01)).toThrow(GeometryError);
+  });
+
+  it('limits the tilt by its point', () => {
+    near(toDegrees(pointLeadsLimit(12, 6)), 45, 1e-12);
   });
 });

@@ -4,9 +4,10 @@ import { letter, moveItems, shape } from '../../drawing/items.js';
 import { itemsBounds } from '../../drawing/item-bounds.js';
 import { leader } from '../../drawing/leader.js';
 import { angleDimension } from '../../drawing/angle-dimension.js';
-import { point, type Point } from '../../geometry/point.js';
+import { add, point, type Point } from '../../geometry/point.js';
 import { line, polyline } from '../../geometry/shapes.js';
 import { angleLabel } from '../../units/format.js';
+import { isSawn } from './draw-faces.js';
 import { planeOverBottom, soleOverBottom } from './frame.js';
 import type { Page } from './words.js';
 import { offsetOf } from './work.js';
@@ -43,6 +44,19 @@ export const blockLines = ({ s }: Page, place: Place, blank: boolean): Item[] =>
   ];
 };
 
+/** The long blank going on beyond the obtuse end, broken off, with the cut that parts the block from it last. */
+const longBlankLines = ({ s: { block } }: Page, place: Place): Item[] => {
+  const half = block.length / 2;
+  const far = -half - 0.5 * block.length;
+  return [
+    shape('reference', line(place(-half, block.height), place(far, block.height)), 'long-blank'), shape('reference', line(place(-half, 0), place(far, 0)), 'long-blank'),
+    shape('saw', line(place(-half, block.height + 0.06 * block.height), place(-half, -0.06 * block.height)), 'cut-off-last'),
+    ...leader({
+      at: place(far + 0.1 * block.length, 0.4 * block.height), elbow: add(place(far, 0.4 * block.height), point(-3, 6)), side: 'left', end: 'dot', label: ['long blank:', 'cut off last'],
+    }),
+  ];
+};
+
 /** The blank with its bore and the sole's line, side view, block upright. */
 export const blockPicture = (page: Page): Drawing => {
   const { s, name, font } = page;
@@ -57,8 +71,11 @@ export const blockPicture = (page: Page): Drawing => {
     ...blockLines(page, place, true),
     shape('centre', line(place(0, block.height + 4 / k), tilted ? point(foot.x, foot.y + corner) : foot)),
     ...leader({ at: place(-half / 2 - s.drill / 4, block.height), elbow: point(-k * half - 3, -k * block.height - 4), side: 'left', label: ['bore', 'from here'] }),
-    ...leader({ at: place(half, block.height - block.shortEnd / 4), elbow: point(k * half + 4, -k * block.height - 4), side: 'right', label: 'acute end' }),
-    ...leader({ at: place(0.8 * half, planeOverBottom(block, angle, 0.8 * half)), elbow: point(k * half + 4, -k * planeOverBottom(block, angle, 0.8 * half) - 5), side: 'right', label: ['sole: saw', 'after boring'] }),
+    ...leader({ at: place(half, block.height - block.shortEnd / 4), elbow: point(k * half + 4, -k * block.height - 4), side: 'right', label: tilted ? 'acute end' : 'front' }),
+    ...(isSawn(s) ? [
+      ...leader({ at: place(0.8 * half, planeOverBottom(block, angle, 0.8 * half)), elbow: point(k * half + 4, -k * planeOverBottom(block, angle, 0.8 * half) - 5), side: 'right', label: ['sole: saw', 'after boring'] }),
+      ...longBlankLines(page, place),
+    ] : []),
     // Beyond the corner of the waste, so that the arc lies wholly outside the blank.
     ...(tilted ? angleDimension({
       centre: foot, radius: corner + 4, from: Math.PI / 2, to: Math.PI / 2 + angle, label: angleLabel(angle), drawn: [corner, corner],

@@ -1,3 +1,5 @@
+import { nextSize } from '../../shop/sizes.js';
+import { handsFromBlade, leastSawBlank } from '../../shop/tools.js';
 import type { Units } from '../../units/units.js';
 import type { DrillGuideFields } from './schema.js';
 import { type Sole, soleHeight } from './sole.js';
@@ -20,24 +22,18 @@ export interface Block {
   readonly wall: number;
   /** Length of the sole along the work. */
   readonly soleLength: number;
+  /** Of the blank in which the sole is sawn, before the block is cut off it: long enough to hold and to clamp. */
+  readonly longBlank: number;
 }
 
 /** Common practice: bore of 38 mm and three drill diameters at least; wood beside it and beside the groove; mm. */
 export const leastBore = (drill: number): number => Math.max(38, 3 * drill);
-/** Least wood beside the bore, mm. Common practice. */
-export const leastWall = 6;
 /** Least height that the sole leaves at the block's short end, mm. Common practice. */
 export const leastShortEnd = 6;
 const usualWall = 10;
 const usualShortEnd = 12;
 const usualSole = 75;
 const leastWidth = 38;
-
-/** Up to the next 1/4 in or 5 mm: sizes to which stock is sawn. 1e-9: a size that is on the step stays there. */
-const sawnSize = (mm: number, units: Units): number => {
-  const step = units === 'inch' ? 25.4 / 4 : 5;
-  return Math.ceil(mm / step - 1e-9) * step;
-};
 
 /** What the block is made for. */
 export interface BlockRequest {
@@ -55,9 +51,9 @@ export interface BlockRequest {
  */
 export const blockOf = ({ drill, angle, offset, sole, wanted, units }: BlockRequest): Block => {
   const [sin, tan] = [Math.sin(angle), Math.tan(angle)];
-  const length = wanted.length ?? sawnSize(Math.max(drill + 2 * usualWall, usualSole * sin), units);
-  const width = wanted.width ?? sawnSize(
-    Math.max(leastWidth, 2 * Math.abs(offset) + drill + 2 * usualWall, sole.mouth === 0 ? 0 : 2 * sole.mouth + 2 * usualWall), units);
+  const length = wanted.length ?? nextSize(Math.max(drill + 2 * usualWall, usualSole * sin), 'sawn', units);
+  const width = wanted.width ?? nextSize(
+    Math.max(leastWidth, 2 * Math.abs(offset) + drill + 2 * usualWall, sole.mouth === 0 ? 0 : 2 * sole.mouth + 2 * usualWall), 'sawn', units);
   const groove = (soleHeight(sole, offset) - sole.plane) / sin;
   const crown = sole.depth / sin - groove;
   const rise = angle === Math.PI / 2 ? 0 : length / 2 / tan;
@@ -70,5 +66,6 @@ export const blockOf = ({ drill, angle, offset, sole, wanted, units }: BlockRequ
     shortEnd: boreLength - crown - rise,
     wall: Math.min(length / 2, width / 2 - Math.abs(offset)) - drill / 2,
     soleLength: length / sin,
+    longBlank: nextSize(Math.max(leastSawBlank, length + handsFromBlade), 'sawn', units),
   };
 };

@@ -4,6 +4,7 @@ import { shape } from '../../drawing/items.js';
 import { point } from '../../geometry/point.js';
 import { line, polyline, rectangle } from '../../geometry/shapes.js';
 import { lengthLabel } from '../../units/format.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
 import { type Face, faceAt, faces, faceWidth } from './faces.js';
 import { planeOverBottom } from './frame.js';
 import type { DrillGuideSolution } from './solve.js';
@@ -41,7 +42,7 @@ const clearZones = (s: DrillGuideSolution, run: readonly { face: Face; x: number
   });
 
 /** Whether anything is sawn after boring: a square block with a flat sole is finished then. */
-const isSawn = ({ angle, sole }: DrillGuideSolution): boolean => angle < Math.PI / 2 || sole.depth > 0;
+export const isSawn = ({ angle, sole }: DrillGuideSolution): boolean => angle < Math.PI / 2 || sole.depth > 0;
 
 /** Some of the faces side by side, with a tab at their end. */
 const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title: string }): Drawing => {
@@ -63,8 +64,9 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
       ...run.flatMap(({ face, x }) => faceAt(page, face, x)),
       ...dimensions(page, run),
       ...titled(point(0, height + 8), `${name}: ${of.title.toLowerCase()}`, [
-        'Cut out, wrap round the blank with the top edges level and the folds on its corners, tab under, and glue on.',
-        `${isSawn(s) ? 'Saw along the dash-two-dots line. ' : ''}Left and right: seen from the acute end, block upright.`,
+        isSawn(s) ? 'Cut out; cut the back off at its fold and keep it. Wrap the rest round the end of the long blank, top edges level, folds on its corners.'
+          : 'Cut out, wrap round the blank with the top edges level and the folds on its corners, tab under, and glue on.',
+        `${isSawn(s) ? 'The back goes on when the block is cut off. Saw along the dash-two-dots line. ' : ''}Left and right: seen from the ${isSquareAngle(s.angle) ? 'front' : 'acute end'}, block upright.`,
       ], page.font),
     ],
   };

@@ -11,6 +11,7 @@ import { angleLabel, lengthLabel, millimetres } from '../../units/format.js';
 import { centreLines } from './centre-lines.js';
 import { openingPath } from './opening.js';
 import { jointOf } from './solve.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
 import { identity, lettersIn, titled, type Page } from './words.js';
 import type { RoundWork } from './work.js';
 
@@ -34,11 +35,12 @@ const flatSole = (page: Page): Drawing => {
       ...centreLines(point(0, 0), point(length, width), { centre, rx, ry }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, 1.8), { width: length / 2 - rx - 4, height: width / 2 - 3.4 }, [['SOLE'], ...identity(page)], { font }),
-      letter(point(length + 2, centre.y + 1.25), 'acute end'),
+      letter(point(length + 2, centre.y + 1.25), isSquareAngle(s.angle) ? 'front' : 'acute end'),
       ...dimension({ from: point(0, width), to: point(length, width), offset: -7, label: say(length) }, font),
       ...dimension({ from: point(centre.x - rx, centre.y), to: point(centre.x + rx, centre.y), offset: width / 2 + 7, gap: 1, label: `opening ${say(hole.openingLength)}` }, font),
       ...titled(point(0, width + 16), `${name}: sole, and mark on the work`, [
-        'On the sole: the bore must come out in the ellipse. On the work: cross on the mark, long axis along the tilt.',
+        isSquareAngle(s.angle) ? 'On the sole: the bore must come out in the circle. On the work: cross on the mark.'
+          : 'On the sole: the bore must come out in the ellipse. On the work: cross on the mark, long axis along the tilt.',
       ], font),
     ],
   };
@@ -66,11 +68,11 @@ const openingOnRound = (page: Page, work: RoundWork): Drawing => {
       ...centreLines(low, point(high.x, high.y - wordsStrip), { centre: point(0, axis), rx: rx + 1, ry: Math.max(axis - top, bottom - axis) }),
       ...(work.offset === 0 ? [] : crownLine(low.x, high.x, rx)),
       ...holeCross(point(0, axis)),
-      letter(point(high.x + 2, axis + 1.25), 'acute side'),
+      ...(isSquareAngle(s.angle) ? [] : [letter(point(high.x + 2, axis + 1.25), 'acute side')]),
       ...lettersIn(point(low.x + 2, high.y - wordsStrip + 1.5), { width: high.x - low.x - 4, height: wordsStrip - 3 },
         [[`${name}: ${say(s.drill)}, ${angleLabel(s.angle)}, ${work.round.name}`, `${name}: ${angleLabel(s.angle)}`, name]], { font }),
       ...titled(point(low.x, high.y + 8), `${name}: opening on ${work.round.name}`, [
-        `Wrap it on the round, Ø ${say(2 * work.radius)}, cross on the mark, long line along the round, acute side to where the bit’s shank leans.`,
+        `Wrap it on the round, Ø ${say(2 * work.radius)}, cross on the mark, long line along the round${isSquareAngle(s.angle) ? '' : ', acute side to where the bit’s shank leans'}.`,
         `Opening ${say(s.hole.openingLength)} along the round; for paper ${millimetres(s.paperThickness)} thick.`,
       ], font),
     ],

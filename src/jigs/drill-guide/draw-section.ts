@@ -8,6 +8,7 @@ import { point } from '../../geometry/point.js';
 import { circle, line } from '../../geometry/shapes.js';
 import { transformPath, translation } from '../../geometry/transform.js';
 import { angleLabel, lengthLabel } from '../../units/format.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
 import { groovePath } from './groove-path.js';
 import { soleHeight } from './sole.js';
 import { titled, type Page } from './words.js';
@@ -45,7 +46,7 @@ export const drawSection = (page: Page, work: RoundWork): Drawing => {
     ...contactLines(page, work), ...grooveDimensions(page, work, left),
     ...dimension({ from: point(-half, top), to: point(half, top), offset: 8, gap: 1, label: say(block.width) }, font),
     ...titled(point(-left, Math.max(work.radius, groove === undefined ? 0 : endOf(groove.segments.at(-1)!).y) + 14), `${name}: section of the sole`, [
-      `Square to the round, Ø ${say(2 * work.radius)}, seen from the acute end.`,
+      `Square to the round, Ø ${say(2 * work.radius)}, seen from the ${isSquareAngle(s.angle) ? 'front' : 'acute end'}.`,
     ], font),
   ];
   return { name: 'section', title: 'Section of the sole', whole: true, spine: false, datum: point(-half, -sole.plane), keepClear: [], lands: [], items };

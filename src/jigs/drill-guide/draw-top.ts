@@ -7,6 +7,7 @@ import { point } from '../../geometry/point.js';
 import { circle, rectangle } from '../../geometry/shapes.js';
 import { lengthLabel } from '../../units/format.js';
 import { centreLines } from './centre-lines.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
 import { identity, lettersIn, titled, type Page } from './words.js';
 import { offsetOf } from './work.js';
 
@@ -27,7 +28,7 @@ export const drawTop = (page: Page): Drawing => {
       ...centreLines(point(0, 0), point(length, width), { centre, rx: drill / 2, ry: drill / 2 }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, rows.top), { width: length / 2 - drill / 2 - 3, height: rows.height }, [['TOP'], ...identity(page)], { font }),
-      letter(point(length + 2, centre.y + 1.25), 'acute end', {}),
+      letter(point(length + 2, centre.y + 1.25), isSquareAngle(s.angle) ? 'front' : 'acute end', {}),
       ...dimension({ from: point(centre.x, width), to: point(length, width), offset: -7, label: say(length / 2) }, font),
       ...dimension({ from: point(0, width), to: point(0, centre.y), offset: 7, label: say(width - centre.y) }, font),
       ...titled(point(0, width + 16), `${name}: top of the block`, ['Centre-punch the open cross; bore square from this face.'], font),

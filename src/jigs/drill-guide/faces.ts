@@ -5,6 +5,7 @@ import { point } from '../../geometry/point.js';
 import { line } from '../../geometry/shapes.js';
 import { after, scaling, transformPath, translation, type Transform } from '../../geometry/transform.js';
 import { angleLabel, riseOverRun } from '../../units/format.js';
+import { isSquareAngle } from '../kit/angle-figures.js';
 import { onSide, planeOverBottom, soleOverBottom, stationAt } from './frame.js';
 import { groovePath } from './groove-path.js';
 import type { DrillGuideSolution } from './solve.js';
@@ -108,7 +109,7 @@ const backWords = (page: Page): Item[] => {
   const { block, angle, sole, work } = page.s;
   const foot = block.height - sole.depth / Math.sin(angle) - 3;
   const room = { width: foot - 2, height: block.width / 2 - offsetOf(work) - 3 };
-  return lettersIn(point(1.5, foot), room, [['BACK – obtuse end', 'BACK'], ...identity(page)], { font: page.font, upwards: true });
+  return lettersIn(point(1.5, foot), room, [isSquareAngle(angle) ? ['BACK'] : ['BACK – obtuse end', 'BACK'], ...identity(page)], { font: page.font, upwards: true });
 };
 
 /** The acute end's name above its sole, and where its waste is. */
@@ -117,7 +118,7 @@ const frontWords = ({ s, font }: Page): Item[] => {
   const width = block.width / 2 + offsetOf(work) - 3;
   const waste = planeOverBottom(block, angle, block.length / 2);
   const whole = 'FRONT – acute end';
-  const names = font.width(whole, 2.5) <= width ? [[whole]] : [['FRONT'], ['acute end']];
+  const names = isSquareAngle(angle) ? [['FRONT']] : font.width(whole, 2.5) <= width ? [[whole]] : [['FRONT'], ['acute end']];
   return [
     ...lettersIn(point(1.5, 2), { width, height: block.shortEnd - 3 }, names, { font }),
     ...lettersIn(point(1.5, block.height - waste + 2), { width, height: waste - 3 }, [['waste']], { font }),

@@ -1,4 +1,5 @@
 import { runOnFlat, runOnRound, sagitta, throughLength as throughThickness } from '../../geometry/bore.js';
+import { depthLeaving, farWallInRound } from '../../geometry/far-wall.js';
 import { minimiseRound } from '../../geometry/minimise-round.js';
 import { offsetOf, surfaceHeight, type Work } from './work.js';
 
@@ -44,43 +45,22 @@ export const overrunOf = ({ work, angle, radius }: Omit<Drilling, 'point'>): num
     + radius * Math.cos(phi) * Math.cos(angle)) / Math.sin(angle));
 };
 
-/** Depth of a place in a round below which nothing is left, mm: to its surface on the far half, straight down to the side before that. */
-const leftOver = (radius: number, across: number, height: number): number =>
-  radius - (height < 0 ? Math.hypot(across, height) : Math.abs(across));
-
 /**
  * Least wood beyond the end of a blind hole, mm: from the rim of its flat end or the tip of the point, square to the far
  * surface. Below 0 the hole comes out. Undefined on flat work of unknown thickness. To 1e-6 mm.
  */
 export const farWall = ({ work, angle, radius, point }: Drilling, depth: number): number | undefined => {
+  if (work.kind === 'round') return farWallInRound({ round: work.radius, offset: work.offset, angle, bit: radius, point }, depth);
   const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
-  if (work.kind === 'flat') {
-    return work.thickness === undefined ? undefined : work.thickness - depth * sin - Math.max(radius * cos, point * sin);
-  }
-  const { radius: round, offset } = work;
-  const entry = surfaceHeight(work, offset);
-  const end = entry - depth * sin;
-  const rim = (phi: number): number => -leftOver(round, offset + radius * Math.sin(phi), end - radius * Math.cos(phi) * cos);
-  const tip = leftOver(round, offset, entry - (depth + point) * sin);
-  return Math.min(tip, -greatest(rim));
+  return work.thickness === undefined ? undefined : work.thickness - depth * sin - Math.max(radius * cos, point * sin);
 };
 
 /** Least wood beside the hole on a round, where it passes closest to the surface, mm; exact. Undefined on flat work. */
 export const skinOf = ({ work, radius }: Pick<Drilling, 'work' | 'radius'>): number | undefined =>
   work.kind === 'flat' ? undefined : work.radius - Math.abs(offsetOf(work)) - radius;
 
-/**
- * The greatest depth that leaves `wall` of wood beyond the end, mm, to 1e-6; undefined where even the shortest hole does
- * not. Wood left shrinks as the hole deepens, so halving finds it.
- */
-export const depthLeaving = (wall: number, drilling: Drilling): number | undefined => {
+/** The greatest depth that leaves `wall` of wood beyond the end, mm, to 1e-6; undefined where even the shortest hole does not. */
+export const depthFor = (wall: number, drilling: Drilling): number | undefined => {
   const through = throughLength(drilling.work, drilling.angle);
-  if (through === undefined || (farWall(drilling, 0) ?? wall) < wall) return undefined;
-  let [low, high] = [0, through];
-  for (let i = 0; i < 50; i += 1) {
-    const middle = (low + high) / 2;
-    if (farWall(drilling, middle)! >= wall) low = middle;
-    else high = middle;
-  }
-  return low;
+  return through === undefined ? undefined : depthLeaving(wall, through, (depth) => farWall(drilling, depth)!);
 };

@@ -1,6 +1,7 @@
-import type { Finding } from '../../errors/finding.js';
 import type { Context } from '../jig.js';
+import type { Report } from '../kit/report.js';
 import type { SaddleCopeSolution, SaddleEnd } from '../saddle-cope/solve.js';
+import { holeAllowance } from '../../shop/bit-length.js';
 import type { DrillGuideFields } from './schema.js';
 import type { Work } from './work.js';
 
@@ -20,46 +21,46 @@ export interface Pairing {
   readonly branch: string;
   /** Into the branch and into the main, mm. */
   readonly pin: { readonly diameter: number; readonly intoBranch: number; readonly intoMain: number };
+  /** Along the main from where the bit enters, on to where the throat stands and back to where the horn does, mm. */
+  readonly toThroat: number;
+  readonly toHorn: number;
 }
-
-/** A hole is drilled this much deeper than its pin, for glue and air: common practice, mm. */
-export const holeExtra = 1.5;
 
 type Paired = { readonly task: Task; readonly pairing: Pairing };
 
-const refusal = (jig: string, code: string, message: string, remedy: string): { readonly refused: readonly Finding[] } =>
-  ({ refused: [{ jig, code, severity: 'stop', measured: 0, limit: 1, message, remedy }] });
+const refused = (from: string): { readonly refused: readonly Report[] } => ({
+  refused: [{
+    code: 'pair-refused', severity: 'stop', measured: 0, limit: 1, about: { operation: 'drill' },
+    message: [`The saddle-cope ${from} is refused, so there is no hole to meet.`], remedy: ['Mend that one first.'],
+  }],
+});
 
 /**
  * Angle, offset, round, drill and depth from a saddle cope, so that the hole in the main lies on the branch's axis and meets
- * the pin's hole in its end. Refuses a name that is no saddle cope of the piece, an end that it has not, and one without a pin.
+ * the pin's hole in its end. A name that is no saddle cope, an end that it has not, and one without a pin are mistakes at
+ * their fields.
  */
-export const pairWith = (fields: DrillGuideFields & { readonly from: string }, context: Context): Paired | { readonly refused: readonly Finding[] } => {
+export const pairWith = (fields: DrillGuideFields & { readonly from: string }, context: Context): Paired | { readonly refused: readonly Report[] } => {
   const { from, end: name } = fields;
-  const other = context.jig(from);
-  if (other === undefined) {
-    return refusal(context.name, 'pair-not-found', `There is no jig "${from}" that could be drawn.`,
-      'Write the name of a saddle-cope of this piece; where it was refused, mend that one first.');
-  }
-  if (other.kind !== 'saddle-cope') {
-    return refusal(context.name, 'pair-not-a-saddle', `The jig "${from}" is a ${other.kind}.`, 'Write the name of a saddle-cope.');
-  }
-  const saddle = other.solution as SaddleCopeSolution;
+  const saddle = context.jig({ name: from, field: 'from', kind: 'saddle-cope' }) as SaddleCopeSolution | undefined;
+  if (saddle === undefined) return refused(from);
   const end = saddle[name];
   if (end === undefined) {
-    return refusal(context.name, 'pair-has-no-far-end', `The saddle-cope "${from}" has no far end.`, 'Leave out end, or give that jig a farEnd.');
+    return context.mistaken('end', { code: 'pair-has-no-far-end', message: 'names an end that the saddle-cope has not', got: name, allowed: 'near; or give that jig a farEnd' });
   }
   if (end.pin === undefined) {
-    return refusal(context.name, 'pair-has-no-pin', `The saddle-cope "${from}" has no pin, so there is no hole to meet.`,
-      'Give that jig a pin with a diameter above 0, or write drill, angle and onto here in place of from.');
+    return context.mistaken('from', {
+      code: 'pair-has-no-pin', message: 'names a saddle-cope without a pin, so there is no hole to meet', got: from,
+      allowed: 'a pin with a diameter above 0 there; or drill, angle and onto here in place of from',
+    });
   }
-  const { joint, main, pin } = end;
+  const { joint, main, pin, entry } = end;
   // A saddle counts right with its far end up, a guide with the work under it: at the far end the one stands on the other's head.
   return {
     task: {
-      drill: pin.diameter, angle: joint.angle, depth: fields.depth ?? pin.intoMain + holeExtra,
+      drill: pin.diameter, angle: joint.angle, depth: fields.depth ?? pin.intoMain + holeAllowance,
       work: { kind: 'round', round: main, radius: joint.main, offset: name === 'near' ? joint.offset : -joint.offset },
     },
-    pairing: { jig: from, end: name, branch: saddle.branch.name, pin },
+    pairing: { jig: from, end: name, branch: saddle.branch.name, pin, toThroat: entry.toThroat, toHorn: entry.toHorn },
   };
 };

@@ -30,9 +30,11 @@ export interface DrillGuideFields {
 
 const tiltLimit = radians(60);
 
+const beyondSquare = 'The bit’s shank leans, and the block’s acute end points, to the side of that acute angle';
+
 const tilt = (f: FieldReader) => ({
-  rake: f.angle({ about: 'lean from upright, seen from the side', min: -tiltLimit, max: tiltLimit }),
-  splay: f.angle({ about: 'lean from upright, seen from the front', min: -tiltLimit, max: tiltLimit }),
+  rake: f.angle({ about: 'lean from upright seen from the side; positive: going up it leans to the rear', min: -tiltLimit, max: tiltLimit }),
+  splay: f.angle({ about: 'lean from upright seen from the front; positive: going up it leans to the right', min: -tiltLimit, max: tiltLimit }),
 });
 
 const holeFields = (f: FieldReader) => ({
@@ -40,7 +42,7 @@ const holeFields = (f: FieldReader) => ({
   end: f.choice(['near', 'far'], { about: 'which end of that saddle-cope’s branch' }).default('near'),
   drill: f.length({ about: 'diameter of the bit', min: 1, max: 80 }).optional(),
   angle: z.union([
-    f.angle({ about: 'angle between the bit and the face of the work, or the axis of the round; 90 is square', min: radians(5) }),
+    f.angle({ about: 'angle between the bit and the face of the work, or the axis of the round; 90 is square', min: radians(5), beyondSquare }),
     z.strictObject(tilt(f)).describe('on flat work, two leans in place of one angle'),
   ]).optional().describe('the angle of the hole, or its rake and splay'),
   rake: tilt(f).rake.optional(),

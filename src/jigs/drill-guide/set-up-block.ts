@@ -1,73 +1,84 @@
-import type { NumberRow, SetUp } from '../../drawing/drawing.js';
-import { angleLabel, lengthLabel, riseOverRun } from '../../units/format.js';
+import type { Figure, SetUp, Step } from '../../drawing/set-up.js';
+import { cautionsAt } from '../../shop/cautions.js';
+import { usualReach } from '../../shop/tools.js';
+import { angleOf, countOf, lengthOf, radiusOf, slopeOf, words } from '../../units/quantity.js';
+import type { Shop } from '../../spec/shop.js';
+import { angleFigures, isSquareAngle } from '../kit/angle-figures.js';
 import { blockPicture } from './block-picture.js';
+import { isSawn } from './draw-faces.js';
 import type { DrillGuideSolution } from './solve.js';
 import type { Page } from './words.js';
 import { offsetOf } from './work.js';
 
-/** What stands under every set-up. */
-export const manual = 'The machine’s manual and local rules come first. For anything people hang from, climb or sleep under, ask a qualified person.';
-
-/** One angle in the three ways in which shops read it, with rise over run. */
-export const angleRows = ({ angle }: DrillGuideSolution, what: string, page: Page): readonly NumberRow[] => [
-  { label: `${what} (square reads 90)`, value: `${angleLabel(angle)}: ${riseOverRun(angle, page.units)}` },
-  { label: 'Off square (square reads 0)', value: `${angleLabel(Math.PI / 2 - angle)}: ${riseOverRun(Math.PI / 2 - angle, page.units)}` },
-];
-
-const grooveRows = ({ s, units }: Page): readonly NumberRow[] => {
-  const { sole, work } = s;
-  const say = (mm: number): string => lengthLabel(mm, units);
+const grooveFigures = ({ sole, work }: DrillGuideSolution): readonly Figure[] => {
   if (sole.depth === 0 || work.kind === 'flat') return [];
+  const size: Figure = { code: 'groove-size', label: [`${sole.form === 'v' ? 'V' : 'Cove'}: depth, width at the sole`], value: words`${lengthOf(sole.depth)}, ${lengthOf(2 * sole.mouth)}` };
   return sole.form === 'v' ? [
-    { label: 'V: blade from upright, two passes', value: `${angleLabel(sole.halfAngle)}: ${riseOverRun(sole.halfAngle, units)}` },
-    { label: 'V: depth, width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
-    { label: 'V touches the round, up from the sole', value: say(sole.depth - sole.contact!.depth) },
-  ] : [
-    { label: 'Cove: radius of the round', value: `R ${say(work.radius)}` },
-    { label: 'Cove: depth, width at the sole', value: `${say(sole.depth)}, ${say(2 * sole.mouth)}` },
-  ];
+    { code: 'flank', label: ['V: each flank from upright, the sole level'], value: [slopeOf(sole.halfAngle)] }, size,
+    { code: 'contact', label: ['V touches the round, up from the sole'], value: [lengthOf(sole.depth - sole.contact!.depth)] },
+  ] : [{ code: 'cove-radius', label: ['Cove: radius of the round'], value: [radiusOf(work.radius)] }, size];
 };
 
-const numbers = (page: Page): readonly NumberRow[] => {
-  const { s, units } = page;
+const figures = (s: DrillGuideSolution): readonly Figure[] => {
   const { block } = s;
-  const say = (mm: number): string => lengthLabel(mm, units);
-  const offset = offsetOf(s.work);
+  const end = isSquareAngle(s.angle) ? 'front' : 'acute end';
   return [
-    { label: 'Number to make', value: '1, harder than the work' },
-    { label: 'Blank: length, width, height', value: `${say(block.length)} × ${say(block.width)} × ${say(block.height)}` },
-    { label: 'Bore’s centre from the acute end', value: say(block.length / 2) },
-    { label: 'Bore’s centre from the left side', value: say(block.width / 2 + offset) },
-    ...angleRows(s, 'Sole to the bore', page),
-    { label: 'Bore in the finished block', value: say(block.boreLength) },
-    ...grooveRows(page),
+    { code: 'number', label: ['Number to make, of wood harder than the work'], value: [countOf(1)] },
+    { code: 'block', label: ['Block: length × width × height'], value: words`${lengthOf(block.length)} × ${lengthOf(block.width)} × ${lengthOf(block.height)}` },
+    ...(isSawn(s) ? [{ code: 'long-blank', label: ['Blank to saw it in: length, at least'], value: [lengthOf(block.longBlank)] }] : []),
+    { code: 'bore-from-front', label: [`Bore’s centre from the ${end}, the blank’s end`], value: [lengthOf(block.length / 2)] },
+    { code: 'bore-from-left', label: ['Bore’s centre from the left side'], value: [lengthOf(block.width / 2 + offsetOf(s.work))] },
+    ...angleFigures(s.angle, 'Sole to the bore'),
+    { code: 'bore', label: ['Bore in the finished block'], value: [lengthOf(block.boreLength)] },
+    ...grooveFigures(s),
   ];
 };
 
-const steps = ({ s }: Page): readonly string[] => {
-  const { sole, angle } = s;
+/** Whether the shop's saw, or most saws, make the sole's cut: the long blank flat on its side, its top to the fence. */
+const isSawable = ({ angle, block }: DrillGuideSolution, { saw }: Shop): boolean =>
+  angle <= (saw?.maxReading ?? usualReach) + 1e-9 && block.width <= (saw?.maxDepth ?? Infinity) + 1e-9;
+
+const soleSteps = (s: DrillGuideSolution, shop: Shop): readonly Step[] => (isSquareAngle(s.angle) ? [] : [
+  {
+    code: 'saw-sole',
+    words: words`Saw the sole in the long blank, at the band saw or by hand: the blank’s left side flat on the table, clamped, along the dash-two-dots line, ${angleOf(Math.PI / 2 - s.angle)} from the blank’s length. Plane to half the line.`,
+  },
+  ...(isSawable(s, shop) ? [{
+    code: 'saw-sole-at-saw',
+    words: words`Or at a saw: the long blank flat on its left side, its top to the fence, clamped, the saw turned ${angleOf(s.angle)} from square. Never the blank stood on end, never a short piece.`,
+  }] : []),
+]);
+
+const grooveSteps = ({ sole }: DrillGuideSolution): readonly Step[] => (sole.form === 'flat' ? [] : [sole.form === 'v' ? {
+  code: 'saw-v',
+  words: words`Saw the V along the sole, in the middle of its width, still in the long blank: held in the vice with the sole level, both flanks by hand, ${angleOf(sole.halfAngle)} from upright, to the lines on the ends. Test it on the round.`,
+} : { code: 'cove', words: ['Hollow the cove along the sole to the section, still in the long blank, and finish on abrasive wrapped round the work itself.'] }]);
+
+const steps = (s: DrillGuideSolution, shop: Shop): readonly Step[] => {
+  const sawn = isSawn(s);
+  const square = isSquareAngle(s.angle);
   return [
-    'Check the bars on the sheet with a steel rule. Square the blank on all sides, cut out the faces and the top and glue them on.',
-    'Clamp the blank on the drill press, table square to the bit both ways, backing under it. Centre-punch the open cross and bore right through.',
-    'Try the bit in the bore: it must turn freely and not shake. A bore that wandered shows against the dashed lines: make another.',
-    ...(angle === Math.PI / 2 ? [] : ['Saw the sole along the dash-two-dots line, the blank’s left side flat on the table, and plane to half the line.']),
-    ...(sole.form === 'flat' ? [] : [sole.form === 'v'
-      ? 'Saw the V along the sole, in the middle of its width, in two passes; set the blade to the section and stop at the lines on the ends.'
-      : 'Hollow the cove along the sole to the section, and finish on abrasive wrapped round the work itself.']),
-    ...(s.work.kind === 'flat' ? ['Hold the printed sole against the sawn one: the bore must come out in the ellipse.'] : []),
-    'Test: seat the block on scrap, drill, and stand the bit in the hole against a bevel set to the angle. Off: plane the sole, low end or high end.',
+    {
+      code: 'glue', words: sawn ? words`Check the bars on the sheet with a steel rule. Square a blank at least ${lengthOf(s.block.longBlank)} long; glue top and faces on its ${square ? 'end, front' : 'end, acute end'} outwards. The back goes on last.`
+        : ['Check the bars on the sheet with a steel rule. Square the blank on all sides, cut out the faces and the top and glue them on.'],
+    },
+    { code: 'bore', words: ['Clamp the blank on the drill press, table square to the bit both ways, backing under it. Centre-punch the open cross and bore right through.'] },
+    { code: 'try-bit', words: ['Try the bit in the bore: it must turn freely and not shake. A bore that wandered shows against the dashed lines: make another.'] },
+    ...soleSteps(s, shop), ...grooveSteps(s),
+    ...(sawn ? [{ code: 'cut-off', words: words`Last, cut the block off the blank ${lengthOf(s.block.length)} from its ${square ? 'front' : 'acute end'}, and glue the back on.` }] : []),
+    ...(s.work.kind === 'flat' ? [{ code: 'check-sole', words: [`Hold the printed sole against the ${sawn ? 'sawn one' : 'block'}: the bore must come out in the ${square ? 'circle' : 'ellipse'}.`] }] : []),
+    {
+      code: 'test', words: square ? ['Test: seat the block on scrap, drill, and stand the bit in the hole against a square. Off: plane the sole on the side to which the bit leans away.']
+        : ['Test: seat the block on scrap, drill, and stand the bit in the hole against a bevel set to the angle. Too steep: plane the sole at its acute end; too flat: at its obtuse end.'],
+    },
   ];
 };
 
 /** How the block is made. */
-export const blockSetUp = (page: Page): SetUp => ({
-  operation: 'Make the guide block', machine: 'Drill press and saw',
-  picture: blockPicture(page), pictureNote: 'True proportions. Bore in short dashes; the thin corner is sawn away after boring.',
-  numbers: numbers(page), tables: [], steps: steps(page),
-  cautions: [
-    'Clamp the blank or stop it on the left of the column. No gloves, no loose sleeves; chuck key out before the motor starts.',
-    'Clear the chips often in a deep bore; ease off before the bit breaks through.',
-    'At the saw clamp the blank to the gauge or a carrier: a small block on a steep line lifts. Hands 150 mm (6 in) from the blade; let it stop.',
-    manual,
-  ],
+export const blockSetUp = (page: Page, shop: Shop): SetUp => ({
+  code: 'make-block', operation: 'Make the guide block', machine: `Drill press${isSawn(page.s) ? '; band saw or hand saw' : ''}`,
+  picture: blockPicture(page), pictureIs: 'not-to-scale',
+  pictureNote: [isSawn(page.s) ? 'True proportions. Bore in short dashes; the thin corner is sawn away after boring; the long blank is broken off.' : 'True proportions. Bore in short dashes.'],
+  numbers: figures(page.s), tables: [], steps: steps(page.s, shop),
+  cautions: cautionsAt(isSawn(page.s) ? 'saw-a-block' : 'drill-press', page.units),
 });

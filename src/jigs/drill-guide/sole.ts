@@ -18,12 +18,12 @@ export interface Sole {
 }
 
 /** A V this much deeper than its contacts holds soundly: for 90°, a round of 2.25 × the depth. Common practice. */
-const soundDepth = (4 * Math.SQRT2) / 4.5;
+export const soundPart = (4 * Math.SQRT2) / 4.5;
 
 const vSole = (radius: number, halfAngle: number, wanted: number | undefined): Sole => {
   const { contactHalfWidth, contactHeight } = veeContact(2 * halfAngle, radius);
   const contact = { halfWidth: contactHalfWidth, depth: contactHeight };
-  const depth = wanted ?? soundDepth * contact.depth;
+  const depth = wanted ?? soundPart * contact.depth;
   return { form: 'v', plane: radius / Math.sin(halfAngle) - depth, depth, mouth: depth * Math.tan(halfAngle), halfAngle, contact };
 };
 

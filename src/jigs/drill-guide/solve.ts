@@ -1,6 +1,7 @@
 import { markShift, openingLength } from '../../geometry/bore.js';
 import type { SaddleJoint } from '../../geometry/saddle.js';
 import type { Context, Outcome } from '../jig.js';
+import { findingsFrom } from '../kit/report.js';
 import { bitOf, type GuideBit } from './bit.js';
 import { type Block, blockOf } from './block.js';
 import { type Budget, budgetOf } from './budget.js';
@@ -11,7 +12,7 @@ import { refuseBlock, refuseTask, refuseTilts } from './refusals.js';
 import type { DrillGuideFields } from './schema.js';
 import { type Sole, soleOf } from './sole.js';
 import { type Resultant, resultantOf } from './tilt.js';
-import { offsetOf, type RoundWork, type Work } from './work.js';
+import { offsetOf, surfaceHeight, type RoundWork, type Work } from './work.js';
 
 /** The hole, mm. Depths along the bit, from where its axis enters the work. */
 export interface Hole {
@@ -22,6 +23,8 @@ export interface Hole {
   readonly openingLength: number;
   /** Along the work, from the mark where the axis enters to where it comes out (of flat work of unknown thickness: to the hole's end). */
   readonly markShift: number;
+  /** Along the round from where the bit's axis crosses (or passes) the round's own to where it enters, towards the acute side. */
+  readonly station?: number;
   /** Wood beyond the end of a blind hole; absent where there is none to know. */
   readonly farWall?: number;
   /** Wood beside the hole, in a round. */
@@ -36,6 +39,8 @@ export interface DrillGuideSolution extends Task {
   readonly block: Block;
   readonly hole: Hole;
   readonly bit: GuideBit;
+  /** Whether the spec itself says how long the bit is. */
+  readonly bitGiven: boolean;
   readonly budget: Budget;
   readonly paperThickness: number;
 }
@@ -68,6 +73,7 @@ const holeOf = (task: Task, drilling: Drilling): Hole => {
     through: task.depth === undefined, depth,
     openingLength: work.kind === 'flat' ? openingLength({ bit: drill, angle }) : openingLengthOnRound(jointOf(work, drill, angle)),
     markShift: markShift(thicknessUnder(work) ?? depth * Math.sin(angle), angle),
+    ...(work.kind === 'flat' ? {} : { station: angle === Math.PI / 2 ? 0 : surfaceHeight(work, work.offset) / Math.tan(angle) }),
     ...(wall === undefined ? {} : { farWall: wall }), ...(skin === undefined ? {} : { skin }),
   };
 };
@@ -77,20 +83,20 @@ export const solve = (fields: DrillGuideFields, context: Context): Outcome<Drill
   const tilts = tiltsOf(fields);
   const { from } = fields;
   const paired = from === undefined ? { task: taskOf(fields, tilts), pairing: undefined } : pairWith({ ...fields, from }, context);
-  if ('refused' in paired) return paired;
+  if ('refused' in paired) return { refused: findingsFrom(paired.refused, context) };
   const { task, pairing } = paired;
   const { drill, angle, work } = task;
   const sole = soleOf(work, fields);
-  const refusedTask = [...refuseTilts(tilts, work, context), ...refuseTask(task, sole, context)];
-  if (refusedTask.length > 0) return { refused: refusedTask };
+  const refusedTask = [...refuseTilts(tilts, work), ...refuseTask(task, sole, { context, paired: pairing !== undefined })];
+  if (refusedTask.length > 0) return { refused: findingsFrom(refusedTask, context) };
   const block = blockOf({ drill, angle, offset: offsetOf(work), sole, wanted: fields.block, units: context.units });
   const refusedBlock = refuseBlock(block, task, sole, context);
-  if (refusedBlock.length > 0) return { refused: refusedBlock };
+  if (refusedBlock.length > 0) return { refused: findingsFrom(refusedBlock, context) };
   const bit = bitOf(fields, drill, context);
   const drilling: Drilling = { work, angle, radius: drill / 2, point: bit.point };
   const hole = holeOf(task, drilling);
   return { solution: {
     ...task, ...(tilts === undefined ? {} : { tilts }), ...(pairing === undefined ? {} : { pairing }),
-    sole, block, hole, bit, budget: budgetOf(drilling, hole, block, sole), paperThickness: fields.paperThickness,
+    sole, block, hole, bit, bitGiven: fields.bit.usableLength !== undefined, budget: budgetOf(drilling, hole, block, sole), paperThickness: fields.paperThickness,
   } };
 };

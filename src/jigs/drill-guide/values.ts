@@ -17,6 +17,7 @@ export const values = ({ angle, tilts, block, sole, hole, budget }: DrillGuideSo
   run: budget.run,
   depth: hole.depth,
   point: budget.point,
+  ...(hole.station === undefined ? {} : { entryStation: hole.station }),
   ...(hole.farWall === undefined ? {} : { farWall: hole.farWall }),
   ...(hole.skin === undefined ? {} : { skin: hole.skin }),
   blockLength: block.length,

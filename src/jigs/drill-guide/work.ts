@@ -1,3 +1,4 @@
+import { entryHeight } from '../../geometry/far-wall.js';
 import type { Round } from '../../spec/spec.js';
 
 /*
@@ -26,4 +27,4 @@ export const offsetOf = (work: Work): number => (work.kind === 'round' ? work.of
  * stand past it by rounding alone, and that counts as 0.
  */
 export const surfaceHeight = (work: Work, across: number): number =>
-  work.kind === 'flat' ? 0 : Math.sqrt(Math.max(0, (work.radius - across) * (work.radius + across)));
+  work.kind === 'flat' ? 0 : entryHeight(work.radius, across);

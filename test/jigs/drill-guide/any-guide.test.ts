@@ -33,7 +33,7 @@ describe('any guide that the fields let through', () => {
       if ('refused' in outcome) return;
       drawn += 1;
       for (const value of Object.values(drillGuide.values(outcome.solution))) expect(Number.isFinite(value)).toBe(true);
-      for (const { items } of drillGuide.draw(outcome.solution, context, testFont, findings).patterns) {
+      for (const { items } of drillGuide.draw(outcome.solution, context, testFont).patterns) {
         expect(Object.values(itemsBounds(items, testFont)).every(Number.isFinite)).toBe(true);
         expect({ crossed: labelCrossings(items, testFont), overlapping: labelOverlaps(items, testFont) }).toEqual({ crossed: [], overlapping: [] });
       }

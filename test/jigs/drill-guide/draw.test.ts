@@ -14,7 +14,7 @@ import { partShapes } from '../../support/read-svg.js';
 import { context, pattern, round, solved, writeAndRead } from './guide.js';
 
 const drawn = (given: Partial<DrillGuideFields>, units: 'mm' | 'inch' = 'mm', name = 'brace guide') =>
-  drillGuide.draw(solved(given), { ...context, units, name }, testFont, []);
+  drillGuide.draw(solved(given), { ...context, units, name }, testFont);
 
 const kinds = { 'drill-guide': registered(drillGuide) };
 
@@ -90,7 +90,7 @@ describe('the written faces', () => {
 
   it('come as two halves where no sheet holds the wrap', () => {
     const s = solved({ onto: round(60), depth: 20 });
-    const names = (width: number) => drillGuide.draw(s, { ...context, drawingArea: { width: 180, height: width } }, testFont, []).patterns.map((p) => p.name);
+    const names = (width: number) => drillGuide.draw(s, { ...context, drawingArea: { width: 180, height: width } }, testFont).patterns.map((p) => p.name);
     expect(names(400)).toEqual(['faces', 'top', 'opening', 'section']);
     expect(names(250)).toEqual(['faces', 'faces-right', 'top', 'opening', 'section']);
   });
@@ -110,31 +110,6 @@ describe('the section', () => {
     const { svg } = await writeAndRead(pattern(s, 'section'));
     const marks = partShapes(svg, 'contact').map((m) => pathBounds(m.subpaths[0]!)).map((b) => (b.x0 + b.x1) / 2);
     expect(marks[1]! - marks[0]!).toBeCloseTo(2 * 20 * Math.SQRT1_2, 3);
-  });
-});
-
-describe('the set-ups', () => {
-  it('say every angle in three ways, with rise over run, and the length of the bit in the order added up', () => {
-    const jig = drawn({ onto: round(40), angle: radians(60), depth: 15, bit: { point: 2, usableLength: 150 } });
-    const [block, drilling] = jig.setUps;
-    for (const setUp of [block!, drilling!]) {
-      const row = (value: string) => setUp.numbers.find((number) => number.value === value)!.label;
-      expect(row('30°: 57.7 mm in 100 mm')).toBe('Off square (square reads 0)');
-      expect(row('60°: 173.2 mm in 100 mm')).toMatch(/to (the bore|axis) \(square reads 90\)$/);
-    }
-    const rows = drilling!.tables[0]!.rows;
-    expect(rows.map((row) => row[0]!.split(/[:, (]/)[0])).toEqual(['bore', 'standoff', 'run', 'depth', 'point', 'needed', 'of', 'your']);
-    expect(rows[4]![2]).toBe(rows[5]![2]);
-  });
-
-  it('print the resultant, the sight line and the trap of the second tilt', () => {
-    const values = drawn({ angle: { rake: radians(10), splay: radians(15) } }).setUps[1]!.numbers.map((row) => row.value);
-    for (const figure of ['17.8° off square', '56.7°', '14.8°, not the splay']) expect(values).toContain(figure);
-  });
-
-  it('repeat what was found', () => {
-    const jig = drillGuide.draw(solved(), context, testFont, [{ jig: 'guide', code: 'x', severity: 'warn', measured: 1, limit: 2, message: 'It is so.', remedy: 'Do this.' }]);
-    expect(jig.setUps[1]!.steps).toContain('It is so. Do this.');
   });
 });
 

@@ -16,6 +16,7 @@ import { readSvg, type SvgFile } from '../../support/read-svg.js';
 
 export const context: Context = {
   name: 'guide', units: 'mm', rounds: {}, shop: {}, drawingArea: { width: 183, height: 254 }, jig: () => undefined,
+  mistaken: (field, { code, message }) => { throw new Error(`${code}: ${field} ${message}`); },
 };
 
 /** A round of a diameter, mm. */
@@ -45,7 +46,7 @@ export const findingsOf = (given: Partial<DrillGuideFields>, within: Context = c
 
 /** The drawing of a name among a guide's patterns. */
 export const pattern = (s: DrillGuideSolution, name: string, within: Context = context): Drawing => {
-  const found = drillGuide.draw(s, within, testFont, []).patterns.find((p) => p.name === name);
+  const found = drillGuide.draw(s, within, testFont).patterns.find((p) => p.name === name);
   if (found === undefined) throw new Error(`no pattern ${name}`);
   return found;
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { check, compile, type Source } from '../../../src/compile.js';
+import { UserError } from '../../../src/errors/user-error.js';
 import { drillGuide } from '../../../src/jigs/drill-guide/index.js';
 import type { DrillGuideSolution } from '../../../src/jigs/drill-guide/solve.js';
 import { registered, type Context } from '../../../src/jigs/jig.js';
@@ -9,7 +10,7 @@ import { radians } from '../../../src/units/units.js';
 import { testFont } from '../../support/font.js';
 import { cylinderSolid } from '../../support/solids.js';
 import { cross3, dot3, jointFrame, length3, plus, times, type Vector } from '../saddle-cope/joint-frame.js';
-import { codesOf, context, fields, findingsOf } from './guide.js';
+import { codesOf, context, fields } from './guide.js';
 import { placeBlock, readBlock } from './written-block.js';
 
 const kinds = Object.fromEntries([registered(saddleCope), registered(drillGuide)].map((kind) => [kind.kind, kind]));
@@ -23,11 +24,11 @@ const spec = (saddle: string, guide: string): Source => ({
 const pair = (given: { angle: number; offset: number; far?: { angle: number; offset: number; twist: number } }, end: 'near' | 'far' = 'near') => {
   const outcome = saddleCope.solve({
     branch: { name: 'rail', diameter: 25 }, main: { name: 'post', diameter: 38 }, angle: given.angle, offset: given.offset,
-    paperThickness: 0.1, abrasive: 0.5, pin: { diameter: 10 },
+    paperThickness: 0.1, abrasive: 0.5, wingAllowance: 1, pin: { diameter: 10 },
     ...(given.far === undefined ? {} : { centres: 500, farEnd: { main: { name: 'other', diameter: 50 }, ...given.far } }),
   }, context);
   if ('refused' in outcome) throw new Error(outcome.refused[0]!.message);
-  const within: Context = { ...context, jig: () => ({ kind: 'saddle-cope', solution: outcome.solution }) };
+  const within: Context = { ...context, jig: () => outcome.solution };
   const guide = drillGuide.solve({ ...fields({ drill: undefined, angle: undefined, onto: undefined, thickness: undefined, from: 'saddle' }), end }, within);
   if ('refused' in guide) throw new Error(guide.refused[0]!.message);
   return { saddle: outcome.solution, guide: guide.solution };
@@ -120,29 +121,37 @@ describe('from, in a spec', () => {
     expect(() => compile(spec(', angle: 64', ', angle: 60, drill: 10'), testFont)).toThrow(/given twice/);
   });
 
-  it('names the nearest where there is no jig of that name', () => {
+  /** The first mistake of a spec. */
+  const mistakeOf = (source: Source) => {
+    try {
+      check(source);
+    } catch (error) {
+      if (error instanceof UserError) return error.mistakes[0]!;
+    }
+    throw new Error('no mistake');
+  };
+
+  it('points at the field’s own line and column where the name is misspelt or of another kind', () => {
     const source = spec(', angle: 64', '');
-    expect(() => check({ ...source, text: source.text.replace('from: saddle', 'from: sadle') })).toThrow(/“sadle”/);
+    expect(mistakeOf({ ...source, text: source.text.replace('from: saddle', 'from: sadle') }))
+      .toMatchObject({ code: 'unknown-jig', path: 'jigs[0].from', line: 6, column: 45, nearest: 'saddle' });
+    expect(mistakeOf({ ...source, text: source.text.replace('from: saddle', 'from: guide') })).toMatchObject({ path: 'jigs[0].from' });
   });
 
-  const within = (jig: Context['jig']): Context => ({ ...context, jig });
-  const paired = { drill: undefined, angle: undefined, onto: undefined, thickness: undefined, from: 'saddle' };
-
-  it('pair-not-found where the jig was refused', () => {
-    expect(codesOf(paired, within(() => undefined))).toEqual(['pair-not-found']);
+  it('pair-refused where the saddle cope was', () => {
+    const paired = { drill: undefined, angle: undefined, onto: undefined, thickness: undefined, from: 'saddle' };
+    expect(codesOf(paired, { ...context, jig: () => undefined })).toEqual(['pair-refused']);
   });
 
-  it('pair-not-a-saddle, naming what it is', () => {
-    const [found] = findingsOf(paired, within(() => ({ kind: 'v-cradle', solution: {} })));
-    expect(found).toMatchObject({ code: 'pair-not-a-saddle', severity: 'stop' });
-    expect(found!.message).toContain('v-cradle');
+  it('a saddle cope without a pin is a mistake at from, an end that it has not one at end', () => {
+    expect(mistakeOf(spec(', angle: 64, pin: { diameter: 0 }', ''))).toMatchObject({ code: 'pair-has-no-pin', path: 'jigs[0].from', line: 6 });
+    expect(mistakeOf(spec(', angle: 64', ', end: far'))).toMatchObject({ code: 'pair-has-no-far-end', path: 'jigs[0].end', line: 6 });
+    expect(check(spec(', angle: 64, centres: 500, farEnd: { main: other, angle: 70 }', ', end: far')).report.jigs).toHaveLength(2);
   });
 
-  it('pair-has-no-pin where the saddle cope has none, pair-has-no-far-end where it has one end', () => {
-    const findings = (saddle: string, guide: string) => check(spec(saddle, guide)).report.jigs.find((jig) => jig.name === 'guide')!.findings.map((f) => f.code);
-    expect(findings(', angle: 64, pin: { diameter: 0 }', '')).toEqual(['pair-has-no-pin']);
-    expect(findings(', angle: 64', ', end: far')).toEqual(['pair-has-no-far-end']);
-    expect(findings(', angle: 64', '')).not.toContain('pair-has-no-pin');
-    expect(findings(', angle: 64, centres: 500, farEnd: { main: other, angle: 70 }', ', end: far')).not.toContain('pair-has-no-far-end');
+  it('a cope at 12° is no pair: the guide is refused, and the cope has not offered one', () => {
+    const found = check(spec(', angle: 12', '')).report.jigs.flatMap((jig) => jig.findings);
+    expect(found.filter((f) => f.severity === 'stop').map((f) => [f.jig, f.code])).toEqual([['guide', 'angle-too-flat']]);
+    expect(found.some((f) => f.jig === 'saddle' && f.remedy.includes('drill-guide'))).toBe(false);
   });
 });
