@@ -31,6 +31,7 @@ const sawSchema = (fields: FieldReader) =>
     maxTilt: fields.angle({ about: 'Furthest that the blade tilts from upright' }).optional(),
     maxDepth: fields.length({ about: 'Depth of cut with the blade upright', min: 1, max: 1000 }).optional(),
     kerf: fields.length({ about: 'Width of the cut', min: 0.1, max: 12 }).optional(),
+    reach: fields.length({ about: 'How far across the table, from the fence, a mitre or sliding saw cuts', min: 10, max: 3000 }).optional(),
   });
 
 const drillPressSchema = (fields: FieldReader) =>

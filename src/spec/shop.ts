@@ -8,6 +8,8 @@ export interface Shop {
     /** Depth of cut with the blade upright. */
     readonly maxDepth?: number;
     readonly kerf?: number;
+    /** How far across the table from the fence a mitre or sliding saw cuts. */
+    readonly reach?: number;
   };
   readonly drillPress?: {
     readonly stroke?: number;

@@ -1,9 +1,18 @@
 import { carrierTurn, faceLength, heelToToe, toeShift } from '../../geometry/steep-cut.js';
+import { nextSize } from '../../shop/sizes.js';
+import { handsFromBlade, settingError } from '../../shop/tools.js';
+import { usualBlockWall } from '../../shop/walls.js';
 import type { Round } from '../../spec/spec.js';
 import type { Units } from '../../units/units.js';
-import { radians } from '../../units/units.js';
-import { handsFromBlade, toeShiftError, toeToFence, usualSeat, usualWall } from './limits.js';
-import { roundUp } from './round-up.js';
+import { leastToeToFence, usualSeat, wasteRoom } from './limits.js';
+
+/** The saddle cope whose first cut the carrier makes. */
+export interface CarrierPair {
+  readonly jig: string;
+  readonly end: 'near' | 'far';
+  /** From the finished tip, the horn, to the toe of the first cut, along the branch, mm. */
+  readonly toeBeyondHorn: number;
+}
 
 /**
  * A carrier: a V-block whose end, sawn at `endCut` from square, stands against the saw's fence, so that the round leads away
@@ -30,8 +39,13 @@ export interface Carrier {
   /** From the groove's middle to the carrier's side away from the blade, and to the one that the blade crosses. */
   readonly seatSide: number;
   readonly bladeSide: number;
-  /** Along the blade's line, from the fence to the round's axis. */
+  /** Along the blade's line, from the fence to the toe and to the round's axis. */
+  readonly toeToFence: number;
   readonly bladeToAxis: number;
+  /** Along the blade's line, from the fence to the heel: how far the saw must reach. */
+  readonly bladeReach: number;
+  /** Along the round, from the toe to the fence: the greatest waste that lies beyond the toe, toe·cos μ ÷ sin κ. */
+  readonly greatestWaste: number;
   /** Along the carrier's middle, from its end at the fence to the blade's line. */
   readonly endToBlade: number;
   /** What is left of the carrier's end on the fence beside the blade. */
@@ -39,6 +53,7 @@ export interface Carrier {
   /** The groove's middle at the carrier's far end, square off the blade. */
   readonly handDistance: number;
   readonly twist?: number;
+  readonly pair?: CarrierPair;
 }
 
 /** What the spec says of a carrier, its round chosen. */
@@ -49,28 +64,31 @@ export interface CarrierRequest {
   readonly length?: number | undefined;
   readonly width?: number | undefined;
   readonly twist?: number | undefined;
+  readonly pair?: CarrierPair | undefined;
 }
 
 /** The carrier for a groove `grooveWidth` wide; `sawReading + sharpAngle` must be under 90°, else there is no turn left to give it. */
 export const carrierOf = (request: CarrierRequest, grooveWidth: number, units: Units): Carrier => {
-  const { round, sharpAngle, sawReading, twist } = request;
+  const { round, sharpAngle, sawReading, twist, pair } = request;
   const cut = { diameter: round.diameter, sharpAngle, sawReading };
   const turn = carrierTurn(cut);
-  const bladeToAxis = faceLength(cut) / 2 + toeToFence;
-  const endToBlade = (bladeToAxis * Math.cos(sawReading)) / Math.sin(turn);
+  const face = faceLength(cut);
+  const alongRound = Math.cos(sawReading) / Math.sin(turn);
+  const toeToFence = Math.max(leastToeToFence, wasteRoom / alongRound);
+  const bladeToAxis = face / 2 + toeToFence;
+  const endToBlade = bladeToAxis * alongRound;
   const axisOffBlade = bladeToAxis * Math.sin(sharpAngle);
-  const bladeSide = Math.max(grooveWidth / 2 + usualWall, axisOffBlade + toeToFence);
-  const width = request.width ?? roundUp(usualSeat * Math.sin(turn) + axisOffBlade + bladeSide, 'block', units);
+  const bladeSide = Math.max(grooveWidth / 2 + usualBlockWall, axisOffBlade + leastToeToFence);
+  const width = request.width ?? nextSize(usualSeat * Math.sin(turn) + axisOffBlade + bladeSide, 'sawn', units);
   const seatSide = width - bladeSide;
-  const length = request.length ?? roundUp(endToBlade + handsFromBlade / Math.sin(sharpAngle), 'block', units);
+  const length = request.length ?? nextSize(endToBlade + handsFromBlade / Math.sin(sharpAngle), 'sawn', units);
   return {
     round, sharpAngle, sawReading, turn, endCut: Math.PI / 2 - turn,
-    faceLength: faceLength(cut),
-    heelToToe: heelToToe(cut),
-    toeShift: toeShift(cut, radians(toeShiftError)),
-    length, width, seatSide, bladeSide, bladeToAxis, endToBlade,
+    faceLength: face, heelToToe: heelToToe(cut), toeShift: toeShift(cut, settingError),
+    length, width, seatSide, bladeSide, toeToFence, bladeToAxis, endToBlade,
+    bladeReach: toeToFence + face, greatestWaste: toeToFence * alongRound,
     seat: (seatSide - axisOffBlade) / Math.sin(turn),
     handDistance: (length - endToBlade) * Math.sin(sharpAngle),
-    ...(twist === undefined ? {} : { twist }),
+    ...(twist === undefined ? {} : { twist }), ...(pair === undefined ? {} : { pair }),
   };
 };

@@ -1,76 +1,96 @@
-import type { Shop } from '../../spec/shop.js';
-import { angleLabel, lengthLabel } from '../../units/format.js';
-import { degrees, radians, type Units } from '../../units/units.js';
+import { handsFromBlade, usualReach } from '../../shop/tools.js';
+import { blockFloor } from '../../shop/walls.js';
+import { angleRoundedDown } from '../../units/round-safe.js';
+import { angleOf, lengthOf, words } from '../../units/quantity.js';
+import { degrees } from '../../units/units.js';
 import type { Carrier } from './carrier.js';
-import type { Report } from '../jig.js';
-import { handsFromBlade, leastSeat, leastTurn } from './limits.js';
+import type { Context } from '../jig.js';
+import { checkSawDepth, checkSawReading } from '../kit/reach.js';
+import { cureAngle, cureLength, remediesIn, type Report } from '../kit/report.js';
+import { leastSeat, leastTurn } from './limits.js';
 import type { VCradleSolution } from './solve.js';
 
-const checkHands = (c: Carrier, units: Units): Report[] => {
-  const say = (mm: number) => lengthLabel(mm, units);
-  const needed = c.endToBlade + handsFromBlade / Math.sin(c.sharpAngle);
-  return c.handDistance >= handsFromBlade * (1 - 1e-9) ? [] : [{
-    code: 'carrier-short', severity: 'stop', measured: c.handDistance, limit: handsFromBlade,
-    message: `A carrier ${say(c.length)} long at ${angleLabel(c.sharpAngle)} to the blade brings the hand that holds its far end within ${say(c.handDistance)} of the blade; hands stay ${say(handsFromBlade)} away.`,
-    remedy: `Make the carrier at least ${say(needed)} long, or leave its length out.`,
+const about = { operation: 'carrier' } as const;
+
+const checkHands = (c: Carrier, { units }: Context): readonly Report[] => {
+  if (c.handDistance >= handsFromBlade * (1 - 1e-9)) return [];
+  const length = remediesIn(units).atLeast(c.endToBlade + handsFromBlade / Math.sin(c.sharpAngle));
+  return [{
+    code: 'carrier-short', severity: 'stop', measured: c.handDistance, limit: handsFromBlade, about, would: [cureLength('carrier.length', length)],
+    message: words`A carrier ${lengthOf(c.length)} long at ${angleOf(c.sharpAngle)} to the blade brings the hand that holds its far end within ${lengthOf(c.handDistance)} of the blade; hands stay ${lengthOf(handsFromBlade)} away.`,
+    remedy: words`Make the carrier at least ${lengthOf(length)} long, or leave its length out.`,
   }];
 };
 
-const checkSeat = (c: Carrier, units: Units): Report[] => c.seat >= leastSeat ? [] : [{
-  code: 'carrier-seat-short', severity: c.seat > 0 ? 'warn' : 'stop', measured: c.seat, limit: leastSeat,
-  message: c.seat > 0
-    ? `Once the blade has gone through, ${lengthLabel(c.seat, units)} of the carrier's end is left against the fence: it rocks.`
-    : `The blade takes away all of the carrier's end that stands against the fence.`,
-  remedy: `Make the carrier at least ${lengthLabel(c.width + (leastSeat - c.seat) * Math.sin(c.turn), units)} wide.`,
-}];
-
-const checkTurn = (c: Carrier): Report[] => c.turn >= radians(leastTurn) - 1e-9 ? [] : [{
-  code: 'turn-small', severity: 'warn', measured: degrees(c.turn), limit: leastTurn,
-  message: `The carrier is turned only ${angleLabel(c.turn)} from the fence: its end, ${angleLabel(c.endCut)} from square, is long and thin.`,
-  remedy: c.turn + c.sawReading >= radians(leastTurn)
-    ? `Set sawReading to at most ${angleLabel(c.turn + c.sawReading - radians(leastTurn))}.`
-    : `Cut it without a carrier, the saw at ${angleLabel(c.turn + c.sawReading)} from square.`,
-}];
-
-const checkReadings = (c: Carrier, maxReading: number | undefined): Report[] => {
-  if (maxReading === undefined) return [];
-  const beyond = (code: string, angle: number, what: string, remedy: string): Report[] => angle <= maxReading + 1e-9 ? [] : [{
-    code, severity: 'warn', measured: degrees(angle), limit: degrees(maxReading),
-    message: `${what} ${angleLabel(angle)} from square; the saw turns to ${angleLabel(maxReading)}.`, remedy,
+const checkSeat = (c: Carrier, { units }: Context): readonly Report[] => {
+  if (c.seat >= leastSeat - 1e-9) return [];
+  const width = remediesIn(units).atLeast(c.width + (leastSeat - c.seat) * Math.sin(c.turn));
+  return [{
+    code: 'carrier-seat-short', severity: c.seat > 0 ? 'warn' : 'stop', measured: c.seat, limit: leastSeat, about, would: [cureLength('carrier.width', width)],
+    message: c.seat > 0
+      ? words`Once the blade has gone through, ${lengthOf(c.seat)} of the carrier’s end is left against the fence: it rocks.`
+      : ['The blade takes away all of the carrier’s end that stands against the fence.'],
+    remedy: words`Make the carrier at least ${lengthOf(width)} wide.`,
   }];
+};
+
+const checkTurn = (c: Carrier): readonly Report[] => {
+  if (c.turn >= leastTurn - 1e-9) return [];
+  const reading = angleRoundedDown(c.turn + c.sawReading - leastTurn);
+  const lower = reading >= 0;
+  return [{
+    code: 'turn-small', severity: 'warn', measured: degrees(c.turn), limit: degrees(leastTurn), about, would: lower ? [cureAngle('carrier.sawReading', reading)] : [],
+    message: words`The carrier is turned only ${angleOf(c.turn)} from the fence: its end, ${angleOf(c.endCut)} from square, is long and thin.`,
+    remedy: lower ? words`Set sawReading to at most ${angleOf(reading)}.` : words`Cut it without a carrier, the saw at ${angleOf(c.turn + c.sawReading)} from square.`,
+  }];
+};
+
+const checkReadings = (c: Carrier, context: Context): readonly Report[] => {
+  const most = context.shop.saw?.maxReading;
   const plain = Math.PI / 2 - c.sharpAngle;
+  const reading = angleRoundedDown(most ?? usualReach);
   return [
-    ...beyond('saw-reading-out-of-reach', c.sawReading, 'The cut needs the saw at', `Set sawReading to at most ${angleLabel(maxReading)}: the carrier's turn makes up the rest.`),
-    ...beyond('end-cut-out-of-reach', c.endCut, 'The carrier’s own end is cut at', `Saw that end by hand or on a band saw to the pattern, or lower sawReading.`),
-    ...(plain > maxReading + 1e-9 ? [] : [{
-      code: 'carrier-not-needed', severity: 'note', measured: degrees(plain), limit: degrees(maxReading),
-      message: `The saw turns to ${angleLabel(maxReading)}: it makes this cut at ${angleLabel(plain)} from square with the round along the fence.`,
-      remedy: `Leave the carrier out unless it holds the round better.`,
-    } as const]),
+    ...checkSawReading(c.sawReading, {
+      about, what: ['The cut'], would: [cureAngle('carrier.sawReading', reading)],
+      remedy: words`Set sawReading to at most ${angleOf(reading)}: the carrier’s turn makes up the rest.`,
+    }, context),
+    ...(c.endCut <= (most ?? usualReach) + 1e-9 ? [] : [{
+      code: 'end-cut-out-of-reach', severity: most === undefined ? 'note' as const : 'warn' as const, measured: degrees(c.endCut), limit: degrees(most ?? usualReach), about,
+      message: words`The carrier’s own end is cut at ${angleOf(c.endCut)} from square; ${most === undefined ? 'many saws turn' : 'the shop’s saw turns'} to ${angleOf(most ?? usualReach)}.`,
+      remedy: ['Saw that end at the band saw or by hand to the pattern, or lower sawReading.'],
+    }]),
+    ...(most === undefined || plain > most + 1e-9 ? [] : [{
+      code: 'carrier-not-needed', severity: 'note' as const, measured: degrees(plain), limit: degrees(most), about,
+      message: words`The saw turns to ${angleOf(most)}: it makes this cut at ${angleOf(plain)} from square with the round along the fence.`,
+      remedy: ['Leave the carrier out unless it holds the round better.'],
+    }]),
   ];
 };
 
-/** Codes that belong on the carrier's own page. */
-export const carrierCodes: readonly string[] = [
-  'carrier-short', 'carrier-seat-short', 'turn-small', 'saw-reading-out-of-reach', 'end-cut-out-of-reach', 'carrier-not-needed', 'saw-depth-short',
-];
-
-/** Carrier and round together must pass under the saw. */
-const checkHeight = (s: VCradleSolution, c: Carrier, maxDepth: number | undefined, units: Units): Report[] => {
+/** Carrier and round together must pass under the saw, and the blade must reach from the fence to the heel. */
+const checkSize = (s: VCradleSolution, c: Carrier, context: Context): readonly Report[] => {
   const held = s.held.find((h) => h.round.name === c.round.name)!;
   const height = s.block.height + Math.max(held.proud, 0);
-  return maxDepth === undefined || height <= maxDepth + 1e-9 ? [] : [{
-    code: 'saw-depth-short', severity: 'warn', measured: height, limit: maxDepth,
-    message: `Carrier and ${c.round.name} stand ${lengthLabel(height, units)} high; the saw cuts ${lengthLabel(maxDepth, units)} deep.`,
-    remedy: `Lower the block by ${lengthLabel(height - maxDepth, units)} if its floor allows, or finish the cut by hand.`,
-  }];
+  const lower = remediesIn(context.units).atMost(s.block.height - (height - (context.shop.saw?.maxDepth ?? Infinity)));
+  const possible = lower >= s.groove.depth + blockFloor.sound;
+  const reach = context.shop.saw?.reach;
+  return [
+    ...checkSawDepth(height, 0, {
+      about, what: [`Carrier and ${c.round.name}`], would: possible ? [cureLength('block.height', lower)] : [],
+      remedy: possible ? words`A carrier ${lengthOf(lower)} high; or finish the cut by hand in the kerf.` : ['Finish the cut by hand in the kerf.'],
+    }, context),
+    ...(reach === undefined || c.bladeReach <= reach + 1e-9 ? [] : [{
+      code: 'saw-reach-short', severity: 'warn' as const, measured: c.bladeReach, limit: reach, about,
+      message: words`From the fence to the heel the blade must reach ${lengthOf(c.bladeReach)}; the shop’s saw cuts ${lengthOf(reach)} across.`,
+      remedy: ['Finish the cut by hand, the kerf in the carrier to guide the saw; or a saw that reaches further.'],
+    }]),
+  ];
 };
 
-/** Hands, seat on the fence, and the shop's saw; what the shop does not say is not checked. */
-export const checkCarrier = (s: VCradleSolution, shop: Shop, units: Units): Report[] => {
+/** Hands, seat on the fence, and the shop's saw. */
+export const checkCarrier = (s: VCradleSolution, context: Context): readonly Report[] => {
   const c = s.carrier;
   return c === undefined ? [] : [
-    ...checkHands(c, units), ...checkSeat(c, units), ...checkTurn(c),
-    ...checkReadings(c, shop.saw?.maxReading), ...checkHeight(s, c, shop.saw?.maxDepth, units),
+    ...checkHands(c, context), ...checkSeat(c, context), ...checkTurn(c), ...checkReadings(c, context), ...checkSize(s, c, context),
   ];
 };

@@ -12,7 +12,7 @@ import type { Carrier } from './carrier.js';
 import { carrierPlan, type CarrierPlan } from './carrier-plan.js';
 import type { Groove } from './held-round.js';
 import { patternLettering } from './pattern-lettering.js';
-import type { Words } from './words.js';
+import type { Say } from './words.js';
 
 /** The pattern breaks off this far beyond the heel: the rest of the carrier is plain. */
 const beyondHeel = 25;
@@ -64,7 +64,7 @@ const sawLines = ({ plan, carrier: c, reach }: Sight): Item[] => {
   ];
 };
 
-const labels = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] => {
+const labels = ({ plan, carrier: c }: Sight, say: Say, font: Font): Item[] => {
   const x = plan.onFence(c.bladeSide).x + 12;
   const note = (at: { x: number; y: number }, y: number, label: string | string[], end: 'dot' | 'arrow' | 'none' = 'arrow') =>
     leader({ at, elbow: point(x, y), side: 'right', label, end });
@@ -78,21 +78,21 @@ const labels = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] => 
 };
 
 /** The turn, between fence and the carrier's side, where the wedge between them is wide enough to letter. */
-const turnDimension = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] => {
+const turnDimension = ({ plan, carrier: c }: Sight, say: Say, font: Font): Item[] => {
   const corner = plan.onFence(-c.seatSide);
   return c.turn < 0.2 ? [] : angleDimension({
     centre: corner, radius: Math.max(22, 9 / c.turn), from: Math.PI - c.turn, to: Math.PI, label: say.angle(c.turn),
   }, font);
 };
 
-const seatDimension = ({ plan, carrier: c }: Sight, say: Words, font: Font): Item[] =>
+const seatDimension = ({ plan, carrier: c }: Sight, say: Say, font: Font): Item[] =>
   dimension({ from: plan.onFence(-c.seatSide), to: point(0, 0), offset: 9, label: `seat ${say.length(c.seat)}` }, font);
 
 /**
  * The carrier's end on the saw, true size, from above. Part `end-cut` is its end, which stands against the fence, `blade-line` the
  * saw's cut, `v-axis` the groove's middle, `fence-edge` the fence beside it.
  */
-export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, font }: { say: Words; font: Font }): Drawing => {
+export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, font }: { say: Say; font: Font }): Drawing => {
   const plan = carrierPlan(c);
   const sight: Sight = { carrier: c, groove, plan, reach: c.heelToToe / 2 + beyondHeel };
   const left = plan.onFence(-c.seatSide);

@@ -9,13 +9,13 @@ import { circle, ellipse, line, polyline } from '../../geometry/shapes.js';
 import { degrees } from '../../units/units.js';
 import type { Carrier } from './carrier.js';
 import { patternLettering } from './pattern-lettering.js';
-import type { Words } from './words.js';
+import type { Say } from './words.js';
 
 /** Whole round shown before the heel, mm. */
 const stub = 40;
 
 /** Side view: axis along y = 0, heel above at x = stub, toe below at x = stub + heelToToe. */
-const sideView = (c: Carrier, say: Words, font: Font): Item[] => {
+const sideView = (c: Carrier, say: Say, font: Font): Item[] => {
   const r = c.round.diameter / 2;
   const heel = point(stub, -r);
   const toe = point(stub + c.heelToToe, r);
@@ -31,7 +31,7 @@ const sideView = (c: Carrier, say: Words, font: Font): Item[] => {
 };
 
 /** The cut face square on: an ellipse d by d / sin α. */
-const faceView = (c: Carrier, centre: Point, say: Words, font: Font): Item[] => {
+const faceView = (c: Carrier, centre: Point, say: Say, font: Font): Item[] => {
   const r = c.round.diameter / 2;
   const half = c.faceLength / 2;
   return [
@@ -45,7 +45,7 @@ const faceView = (c: Carrier, centre: Point, say: Words, font: Font): Item[] => 
 };
 
 /** Seen from the other end: this end's toe points down, the other's stands `twist` from it, counter-clockwise. */
-const twistView = (c: Carrier, twist: number, centre: Point, say: Words): Item[] => {
+const twistView = (c: Carrier, twist: number, centre: Point, say: Say): Item[] => {
   const r = c.round.diameter / 2;
   const mark = (angle: number, part: string, label: string, anchor: 'start' | 'end'): Item[] => [
     shape('reference', line(centre, add(centre, polar(angle, r + 4))), part),
@@ -61,7 +61,7 @@ const twistView = (c: Carrier, twist: number, centre: Point, say: Words): Item[]
   ];
 };
 
-const lettering = (c: Carrier, name: string, say: Words, { at, font }: { at: Point; font: Font }): Item[] => patternLettering(at, `${name}: finished end of ${c.round.name}`, [
+const lettering = (c: Carrier, name: string, say: Say, { at, font }: { at: Point; font: Font }): Item[] => patternLettering(at, `${name}: finished end of ${c.round.name}`, [
   `From the axis ${say.slope(c.sharpAngle)}.`,
   `From square ${say.slope(Math.PI / 2 - c.sharpAngle)}.`,
   `On the saw's gauge ${say.angle(c.sawReading)}, with the round turned ${say.angle(c.turn)} from the fence.`,
@@ -69,7 +69,7 @@ const lettering = (c: Carrier, name: string, say: Words, { at, font }: { at: Poi
 ], font);
 
 /** The finished end, true size: side view (`finished-side`), the face square on (`end-face`), and how the other end is turned to it. */
-export const drawFinishedEnd = (c: Carrier, name: string, { say, font }: { say: Words; font: Font }): Drawing => {
+export const drawFinishedEnd = (c: Carrier, name: string, { say, font }: { say: Say; font: Font }): Drawing => {
   const r = c.round.diameter / 2;
   const face = point(Math.max(stub + c.heelToToe - c.faceLength / 2, c.faceLength / 2 + 14), 2 * r + 14);
   const twisted = c.twist !== undefined && Math.abs(degrees(c.twist)) > 1e-9;

@@ -10,7 +10,7 @@ import { line, rectangle } from '../../geometry/shapes.js';
 import { patternLettering } from './pattern-lettering.js';
 import type { VCradleSolution } from './solve.js';
 import { spreadLabels } from './spread-labels.js';
-import type { Words } from './words.js';
+import type { Say } from './words.js';
 
 /** A pair of lines along the block, either side of the groove's middle. */
 interface Pair {
@@ -39,7 +39,7 @@ const zoneItems = (s: VCradleSolution): Item[] => clampZones(s).flatMap(({ from,
   letter(point((from + to) / 2, -s.block.width / 2 - 2), 'clamp here', { anchor: 'middle' }),
 ]);
 
-const stopItems = ({ stop, block }: VCradleSolution, say: Words, font: Font): Item[] => stop === undefined ? [] : [
+const stopItems = ({ stop, block }: VCradleSolution, say: Say, font: Font): Item[] => stop === undefined ? [] : [
   shape('cut', line(point(stop, -block.width / 2), point(stop, block.width / 2)), 'stop-line'),
   ...dimension({ from: point(0, block.width / 2), to: point(stop, block.width / 2), offset: -8, label: `stop ${say.length(stop)}` }, font),
 ];
@@ -58,7 +58,7 @@ const lineItems = (s: VCradleSolution, font: Font): Item[] => {
  * The block from above, true size; its left end is the datum. Parts `groove-edge`, `flat-edge`, `contact-line-<round>` (each a pair),
  * `stop-line`, `clamp-zone-1`, `clamp-zone-2`, `block-plan`.
  */
-export const drawPlan = (s: VCradleSolution, name: string, say: Words, font: Font): Drawing => {
+export const drawPlan = (s: VCradleSolution, name: string, say: Say, font: Font): Drawing => {
   const { length, width } = s.block;
   return {
     name: 'plan', title: 'Block from above', whole: true, spine: false,

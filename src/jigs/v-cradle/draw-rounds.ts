@@ -11,7 +11,7 @@ import { patternLettering } from './pattern-lettering.js';
 import { blockPath, groovePath } from './section.js';
 import type { VCradleSolution } from './solve.js';
 import { spreadLabels } from './spread-labels.js';
-import type { Words } from './words.js';
+import type { Say } from './words.js';
 
 /** Room for a round's name and size beside the drawing, mm. */
 const longestName = 70;
@@ -39,7 +39,7 @@ const roundItems = (h: HeldRound, groove: Groove): Item[] => [
 ];
 
 /** One leader a round, from its upper right to a column beside the drawing, in the order of their heights. */
-const roundLabels = (s: VCradleSolution, say: Words, font: Font): Item[] => {
+const roundLabels = (s: VCradleSolution, say: Say, font: Font): Item[] => {
   const edge = Math.max(s.block.width / 2, s.held[0]!.radius) + 6;
   const anchors = s.held.map((h) => add(centreInSection(h, s.groove), polar(-Math.PI / 3, h.radius)));
   const heights = spreadLabels(anchors.map((a) => a.y - 2), 9);
@@ -50,7 +50,7 @@ const roundLabels = (s: VCradleSolution, say: Words, font: Font): Item[] => {
 };
 
 /** How far the thickest stands proud, on the left. */
-const proudDimension = (s: VCradleSolution, say: Words): Item[] => {
+const proudDimension = (s: VCradleSolution, say: Say): Item[] => {
   const thickest = s.held[0]!;
   const left = -Math.max(s.block.width / 2, thickest.radius) - 8;
   const ends = [point(-s.block.width / 2, 0), point(0, -thickest.proud)].sort((a, b) => a.y - b.y);
@@ -58,13 +58,13 @@ const proudDimension = (s: VCradleSolution, say: Words): Item[] => {
 };
 
 /** The end view with every round that is held, drawn in place: circles `round-<name>`, strokes `contact-<name>` across each contact. */
-export const drawRounds = (s: VCradleSolution, name: string, say: Words, font: Font): Drawing => {
+export const drawRounds = (s: VCradleSolution, name: string, say: Say, font: Font): Drawing => {
   const { groove, block } = s;
   return {
     name: 'rounds', title: 'Rounds in the groove', whole: true, spine: false,
     datum: point(-block.width / 2, 0), keepClear: [], lands: [],
     items: [
-      shape('cut', blockPath(groove, block), 'block-section'), shape('cut', groovePath(groove), 'groove-section'),
+      shape('cut', blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height), 'block-section'), shape('cut', groovePath(groove), 'groove-section'),
       ...s.held.flatMap((h) => roundItems(h, groove)),
       ...proudDimension(s, say), ...roundLabels(s, say, font),
       ...patternLettering(point(-block.width / 2, block.height + 9), `${name}: rounds in the groove`, [

@@ -6,7 +6,7 @@ import { scaling, transformPath } from '../../geometry/transform.js';
 import { levelDimension } from './level-dimension.js';
 import { blockPath, groovePath } from './section.js';
 import type { VCradleSolution } from './solve.js';
-import type { Words } from './words.js';
+import type { Say } from './words.js';
 
 /** The second unit under the first. */
 const inLines = (length: string): string[] => length.split(/ (?=\()/);
@@ -15,7 +15,7 @@ const inLines = (length: string): string[] => length.split(/ (?=\()/);
 const drawnWidth = 34;
 
 /** The thickest round in the cradle under the bit, seen from the end. Not to scale. */
-export const drillPicture = (s: VCradleSolution, say: Words): Drawing => {
+export const drillPicture = (s: VCradleSolution, say: Say): Drawing => {
   const { groove, block } = s;
   const thickest = s.held[0]!;
   const k = drawnWidth / Math.max(block.width, thickest.round.diameter);
@@ -29,7 +29,7 @@ export const drillPicture = (s: VCradleSolution, say: Words): Drawing => {
     name: 'drill-picture', title: 'In the cradle', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
     items: [
       shape('reference', line(point(-side - 14, low), point(side + 14, low))),
-      shape('cut', transformPath(map, blockPath(groove, block))), shape('cut', transformPath(map, groovePath(groove))),
+      shape('cut', transformPath(map, blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height))), shape('cut', transformPath(map, groovePath(groove))),
       shape('cut', circle(point(0, axis), k * thickest.radius)),
       shape('drill', polyline([point(-2, top - 12), point(-2, top - 3), point(0, top - 1.5), point(2, top - 3), point(2, top - 12)])),
       shape('centre', line(point(0, top - 15), point(0, low + 4))),

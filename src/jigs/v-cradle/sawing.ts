@@ -20,6 +20,8 @@ export interface Sawing {
   readonly fence: BySide;
   /** Upright passes for the flat: none for a sharp V or a flat narrower than the kerf. */
   readonly flatFences: readonly BySide[];
+  /** Whether the two tilted cuts meet, so that the strip between them comes free: flat ≤ 2·kerf·cos h. */
+  readonly freesInPass2: boolean;
   /** How high above the flat a square tooth scores the opposite flank; 0 where it does not. */
   readonly toothPast: number;
   /** Least flat at which it does not: kerf·cos 2h / cos h. */
@@ -46,6 +48,7 @@ export const sawingOf = (groove: Groove, sides: BySide, kerf: { width: number; a
     fence: { a: sides.a - groove.width / 2, b: sides.b - groove.width / 2 },
     flatFences: flatFences(sides, groove.flat, k),
     flatForTooth,
+    freesInPass2: groove.flat <= 2 * k * Math.cos(h) + 1e-9,
     // 1e-9: at 45° the tooth's top lies along the other flank, whatever cos 90° comes out as.
     toothPast: groove.flat < flatForTooth - 1e-9 ? k * Math.sin(h) : 0,
   };

@@ -1,22 +1,27 @@
-import type { SetUp } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
-import type { Finding } from '../../errors/finding.js';
+import type { SetUp } from '../../drawing/set-up.js';
+import type { Units } from '../../units/units.js';
 import { carrierSetUp } from './carrier-set-up.js';
 import { drillSetUp } from './drill-set-up.js';
+import { blockPiece, carrierPiece } from './saw-figures.js';
 import { sawSetUp } from './saw-set-up.js';
 import type { VCradleSolution } from './solve.js';
-import type { Words } from './words.js';
+import type { Say } from './words.js';
 
 /** What the set-up pages are made from. */
 export interface SetUpSource {
   readonly solution: VCradleSolution;
-  readonly findings: readonly Finding[];
-  readonly say: Words;
+  readonly units: Units;
+  readonly say: Say;
   readonly font: Font;
 }
 
-/** A page a machine: the V at the table saw, holding and drilling in it, the steep cut on the carrier where there is one. */
+/** A page an operation: of the block the V and drilling in it, of the carrier the V and the steep cut; only what is made. */
 export const setUps = (source: SetUpSource): readonly SetUp[] => {
-  const { carrier } = source.solution;
-  return [sawSetUp(source), drillSetUp(source), ...(carrier === undefined ? [] : [carrierSetUp(carrier, source)])];
+  const { solution: s } = source;
+  const carrier = carrierPiece(s);
+  return [
+    ...(s.makesBlock ? [sawSetUp(blockPiece(s), source), drillSetUp(source)] : []),
+    ...(carrier === undefined || s.carrier === undefined ? [] : [sawSetUp(carrier, source), carrierSetUp(s.carrier, source)]),
+  ];
 };

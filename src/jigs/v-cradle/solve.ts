@@ -1,13 +1,15 @@
-import type { Finding } from '../../errors/finding.js';
 import { veeContact } from '../../geometry/vee.js';
+import { nextSize } from '../../shop/sizes.js';
+import { usualKerf } from '../../shop/tools.js';
+import { usualBlockFloor, usualBlockWall } from '../../shop/walls.js';
 import type { Round } from '../../spec/spec.js';
-import { lengthLabel, angleLabel } from '../../units/format.js';
-import { degrees } from '../../units/units.js';
+import { lengthOf, words } from '../../units/quantity.js';
 import type { Context, Outcome } from '../jig.js';
-import { type Carrier, carrierOf } from './carrier.js';
+import { cureLength, findingsFrom, remediesIn, type Report } from '../kit/report.js';
+import type { Carrier } from './carrier.js';
+import { solveCarrier } from './solve-carrier.js';
 import { type Groove, grooveOf, type HeldRound, heldRound } from './held-round.js';
-import { bearingDiameters, leastBearing, soundPart, usualFloor, usualKerf, usualWall } from './limits.js';
-import { roundUp } from './round-up.js';
+import { bearingDiameters, leastBearing, soundPart } from './limits.js';
 import { type Sawing, sawingOf } from './sawing.js';
 import type { VCradleFields } from './schema.js';
 
@@ -28,6 +30,8 @@ export interface Block {
 export interface VCradleSolution {
   readonly groove: Groove;
   readonly block: Block;
+  /** Whether the block itself is made; the carrier has its height and groove in either case. */
+  readonly makesBlock: boolean;
   /** From the block's left end to the stop's face. */
   readonly stop?: number;
   /** Thickest first. */
@@ -47,61 +51,43 @@ const soundDepth = (thickest: Round, halfAngle: number, flat: number): number =>
 const solveBlock = (fields: VCradleFields, groove: Groove, thickest: Round, context: Context): Block => {
   const stop = fields.stop ?? 0;
   const needed = Math.max(leastBearing, bearingDiameters * thickest.diameter);
-  const length = fields.block.length ?? roundUp(stop + needed, 'block', context.units);
-  const width = fields.block.width ?? roundUp(groove.width + 2 * usualWall, 'block', context.units);
-  const height = fields.block.height ?? roundUp(groove.depth + usualFloor, 'block', context.units);
+  const length = fields.block.length ?? nextSize(stop + needed, 'sawn', context.units);
+  const width = fields.block.width ?? nextSize(groove.width + 2 * usualBlockWall, 'sawn', context.units);
+  const height = fields.block.height ?? nextSize(groove.depth + usualBlockFloor, 'sawn', context.units);
   return { length, width, height, floor: height - groove.depth, wall: (width - groove.width) / 2, bearing: length - stop };
 };
 
-const flatTooWide = (fields: VCradleFields, thickest: Round, context: Context): Finding => {
+/** A flat that leaves even the thickest round no flank: far narrower is what does, a tenth of the round at most. */
+const flatTooWide = (fields: VCradleFields, thickest: Round, { units }: Context): Report => {
   const limit = 2 * (thickest.diameter / 2) * Math.cos(fields.includedAngle / 2);
+  const sound = remediesIn(units).atMost(0.12 * thickest.diameter * (1 - Math.sin(fields.includedAngle / 2)));
   return {
-    jig: context.name, code: 'contacts-leave-flanks', severity: 'stop', measured: fields.flat, limit,
-    message: `The flat of ${lengthLabel(fields.flat, context.units)} is so wide that even the thickest round, ${thickest.name}, has no flank to rest on.`,
-    remedy: `Make the flat less than ${lengthLabel(limit, context.units)}, far less for thinner rounds.`,
+    code: 'contacts-leave-flanks', severity: 'stop', measured: fields.flat, limit, about: { operation: 'saw-v', round: thickest.name },
+    message: words`The flat of ${lengthOf(fields.flat)} is so wide that even the thickest round, ${thickest.name}, has no flank to rest on.`,
+    remedy: words`A flat of ${lengthOf(sound)}; it must be less than ${lengthOf(limit)}.`, would: [cureLength('flat', sound)],
   };
 };
-
-const refuseCarrier = (fields: VCradleFields, rounds: readonly Round[], context: Context): Finding | undefined => {
-  const { carrier } = fields;
-  if (carrier === undefined) return undefined;
-  const limit = Math.PI / 2 - carrier.sharpAngle;
-  const head = { jig: context.name, severity: 'stop' } as const;
-  if (carrier.sawReading >= limit) return {
-    ...head, code: 'reading-past-angle', measured: degrees(carrier.sawReading), limit: degrees(limit),
-    message: `With the saw at ${angleLabel(carrier.sawReading)} a round lying along the fence is cut at ${angleLabel(Math.PI / 2 - carrier.sawReading)} to its axis already: no turn of the carrier is left for ${angleLabel(carrier.sharpAngle)}.`,
-    remedy: `Set the saw to less than ${angleLabel(limit)} from square, or cut without a carrier at exactly ${angleLabel(limit)}.`,
-  };
-  const { round } = carrier;
-  if (round !== undefined && !rounds.some((r) => r.name === round.name && r.diameter === round.diameter)) return {
-    ...head, code: 'carrier-round-not-held', measured: round.diameter, limit: rounds[0]!.diameter,
-    message: `The carrier is to hold ${round.name} (${lengthLabel(round.diameter, context.units)}), which is not among the rounds that the groove is made for.`,
-    remedy: `Add ${round.name} to holds, or name one of ${rounds.map((r) => r.name).join(', ')}.`,
-  };
-  return undefined;
-};
-
-const solveCarrier = (fields: VCradleFields, groove: Groove, thickest: Round, context: Context): Carrier | undefined =>
-  fields.carrier && carrierOf({ ...fields.carrier, round: fields.carrier.round ?? thickest }, groove.width, context.units);
 
 /**
- * Solves groove, block, rounds, saw settings and carrier in closed form. Refuses only what has no numbers: a flat that leaves no
- * flank, a saw reading that leaves no turn, a carrier for a round that is not held. All else is for the checks.
+ * Solves groove, block, rounds, saw settings and carrier in closed form. Refuses only what has no numbers or cannot be made: a
+ * flat that leaves no flank, a carrier without a turn, one longer than a bench, one for a round that is not held. All else is
+ * for the checks.
  */
 export const solve = (fields: VCradleFields, context: Context): Outcome<VCradleSolution> => {
   const rounds = byThickness(fields.holds);
   const thickest = rounds[0]!;
   const halfAngle = fields.includedAngle / 2;
-  const depth = fields.depth ?? roundUp(soundDepth(thickest, halfAngle, fields.flat), 'depth', context.units);
-  const refused = [depth <= 0 ? flatTooWide(fields, thickest, context) : undefined, refuseCarrier(fields, rounds, context)]
-    .filter((f) => f !== undefined);
-  if (refused.length > 0) return { refused };
+  const depth = fields.depth ?? nextSize(soundDepth(thickest, halfAngle, fields.flat), 'depth', context.units);
+  if (depth <= 0) return { refused: findingsFrom([flatTooWide(fields, thickest, context)], context) };
   const groove = grooveOf(halfAngle, fields.flat, depth);
   const block = solveBlock(fields, groove, thickest, context);
-  const carrier = solveCarrier(fields, groove, thickest, context);
+  const wantsCarrier = fields.make?.includes('carrier') ?? true;
+  const solved = wantsCarrier ? solveCarrier(fields, rounds, groove, context) : {};
+  if ('refused' in solved) return { refused: findingsFrom(solved.refused, context) };
+  const { carrier } = solved;
   const kerf = { width: context.shop.saw?.kerf ?? usualKerf, assumed: context.shop.saw?.kerf === undefined };
   return { solution: {
-    groove, block,
+    groove, block, makesBlock: fields.make?.includes('block') ?? true,
     ...(fields.stop === undefined ? {} : { stop: fields.stop }),
     held: rounds.map((r) => heldRound(r, groove)),
     sawing: sawingOf(groove, { a: block.width / 2, b: block.width / 2 }, kerf),

@@ -37,8 +37,8 @@ test('every cure of any guide clears its finding', () => {
   const size = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((mm) => Math.round(mm * 10) / 10);
   fc.assert(fc.property(fc.constantFrom('inch' as const, 'mm' as const), size(3, 15.9), size(16, 90), size(-18, 18), size(2, 45), (units, drill, angle, offset, depth) => {
     const of = guide(units, { drill: `${drill} mm`, angle, offset: `${offset} mm`, depth: `${depth} mm` });
-    // A hole that is both too wide and too near the side needs more than one change.
+    // A hole that is both too wide and too near the side needs more than one change; one that is refused is not yet checked for all else.
     const grave = findingsIn(of).filter((f) => f.severity !== 'note');
-    if (grave.length === 1) expect(failedCures(of)).toEqual([]);
+    if (grave.length === 1 && grave[0]!.severity === 'warn') expect(failedCures(of)).toEqual([]);
   }), { numRuns: 200 });
 });

@@ -17,7 +17,8 @@ const read = ({ fields, shop = '{}', units = 'mm' }: CradleText): { entry: JigEn
   const spec = parseSpec({ text, file: 'test.yaml', kinds: { 'v-cradle': vCradle } });
   return {
     entry: spec.jigs[0]!,
-    context: { name: 'cradle', units, rounds: spec.rounds, shop: spec.shop, drawingArea: { width: 180, height: 240 }, jig: () => undefined },
+    context: { name: 'cradle', units, rounds: spec.rounds, shop: spec.shop, drawingArea: { width: 180, height: 240 }, jig: () => undefined,
+      mistaken: (field: string, { code, message }: { code: string; message: string }) => { throw new Error(`${code}: ${field} ${message}`); } },
   };
 };
 

@@ -30,18 +30,28 @@ const cases: Case[] = [
   { code: 'block-short warn', triggers: { fields: 'holds: [50], block: { length: 199.999 }' }, inside: { fields: 'holds: [50], block: { length: 200 }' } },
   { code: 'block-short warn', triggers: { fields: 'holds: [50], stop: 10, block: { length: 209.999 }' }, inside: { fields: 'holds: [50], stop: 10, block: { length: 210 }' } },
   { code: 'stop-off-block stop', triggers: { fields: 'holds: [post], stop: 200, block: { length: 200 }' }, inside: { fields: 'holds: [post], stop: 199.999, block: { length: 200 }' } },
-  { code: 'tilt-out-of-reach warn', triggers: { fields: 'holds: [post]', shop: saw('maxTilt: 44.99') }, inside: { fields: 'holds: [post]', shop: saw('maxTilt: 45') } },
+  { code: 'blade-tilt-out-of-reach warn', triggers: { fields: 'holds: [post]', shop: saw('maxTilt: 44.99') }, inside: { fields: 'holds: [post]', shop: saw('maxTilt: 45') } },
+  { code: 'blade-tilt-unknown note', triggers: { fields: 'holds: [post], includedAngle: 90.1' }, inside: { fields: 'holds: [post]' } },
   // 14 mm with the blade at 45° takes 19.799 mm of reach.
-  { code: 'depth-out-of-reach warn', triggers: { fields: 'holds: [post], depth: 14', shop: saw('maxDepth: 19.798') }, inside: { fields: 'holds: [post], depth: 14', shop: saw('maxDepth: 19.8') } },
+  { code: 'saw-depth-short warn', triggers: { fields: 'holds: [post], depth: 14', shop: saw('maxDepth: 19.798') }, inside: { fields: 'holds: [post], depth: 14', shop: saw('maxDepth: 19.8') } },
   // 3 mm tooth at 60°: 3·cos 60° / cos 30° = 1.7321 of flat.
   { code: 'tooth-past-flank note', triggers: { fields: 'holds: [post], includedAngle: 60, flat: 1.732', shop: saw('kerf: 3') }, inside: { fields: 'holds: [post], includedAngle: 60, flat: 1.7321', shop: saw('kerf: 3') } },
-  { code: 'reading-past-angle stop', triggers: { fields: `${steep}, sawReading: 70 }` }, inside: { fields: `${steep}, sawReading: 69.9 }` } },
+  // Sharp angle and reading of 90° lie along the fence; 3° past it either way is no turn to make a carrier for (common practice).
+  { code: 'no-carrier-needed stop', triggers: { fields: `${steep}, sawReading: 67.01 }` }, inside: { fields: `${steep}, sawReading: 66.99 }` } },
+  { code: 'no-carrier-needed stop', triggers: { fields: `${steep}, sawReading: 72.99 }` }, inside: { fields: `${steep}, sawReading: 73.01 }` } },
+  { code: 'reading-past-angle stop', triggers: { fields: `${steep}, sawReading: 73.01 }` }, inside: { fields: `${steep}, sawReading: 72.99 }` } },
+  // Hands 150 mm off a blade at 6°: 150/sin 6° = 1435 and the way to the blade; at 5° 1721: longer than a bench.
+  { code: 'carrier-too-long stop', triggers: { fields: 'holds: [10], flat: 1, carrier: { sharpAngle: 5 }' }, inside: { fields: 'holds: [10], flat: 1, carrier: { sharpAngle: 7 }' } },
   { code: 'carrier-round-not-held stop', triggers: { fields: `${steep}, round: rail }` }, inside: { fields: `${steep}, round: post }` } },
-  // Blade's line to the fence end of the groove's middle: (16 / sin 20° + 10) / cos 20° = 60.425; 150 / sin 20° = 438.571.
-  { code: 'carrier-short stop', triggers: { fields: `${steep}, length: 498.99 }` }, inside: { fields: `${steep}, length: 499 }` } },
+  // Waste room of 30 mm along the round: the toe stands 30·sin 70° off the fence; the blade's line to the groove's end (16/sin 20° + 28.191)/sin 70° = 79.783; 150/sin 20° = 438.571.
+  { code: 'carrier-short stop', triggers: { fields: `${steep}, length: 518.35 }` }, inside: { fields: `${steep}, length: 518.36 }` } },
   { code: 'turn-small warn', triggers: { fields: `${steep}, sawReading: 50.1 }` }, inside: { fields: `${steep}, sawReading: 50 }` } },
   { code: 'saw-reading-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 19.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 20') } },
   { code: 'end-cut-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 39.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 40') } },
+  { code: 'saw-reading-unknown note', triggers: { fields: `${steep}, sawReading: 45.1 }` }, inside: { fields: `${steep}, sawReading: 45 }` } },
+  { code: 'end-cut-out-of-reach note', triggers: { fields: `${steep}, sawReading: 25.1 }` }, inside: { fields: `${steep}, sawReading: 25 }` } },
+  // Fence to heel along the blade: 28.191 + 32/sin 20° = 121.752.
+  { code: 'saw-reach-short warn', triggers: { fields: `${steep} }`, shop: saw('reach: 121.7') }, inside: { fields: `${steep} }`, shop: saw('reach: 121.8') } },
   { code: 'carrier-not-needed note', triggers: { fields: 'holds: [post], carrier: { sharpAngle: 40 }', shop: saw('maxReading: 50') }, inside: { fields: 'holds: [post], carrier: { sharpAngle: 39.9 }', shop: saw('maxReading: 50') } },
   // Block 26 high, groove 14 deep with its point at 16: the top of D 32 stands 22.627 proud.
   { code: 'saw-depth-short warn', triggers: { fields: `depth: 14, block: { height: 26 }, ${steep} }`, shop: saw('maxDepth: 48.62') }, inside: { fields: `depth: 14, block: { height: 26 }, ${steep} }`, shop: saw('maxDepth: 48.63') } },
@@ -74,14 +84,16 @@ describe('check(a V-cradle)', () => {
   });
 
   it('finds nothing in a usual cradle, inch or mm, in a usual shop', () => {
-    const shop = saw('maxTilt: 46, maxReading: 52, maxDepth: 80 mm, kerf: 3 mm');
+    const shop = saw('maxTilt: 46, maxReading: 52, maxDepth: 80 mm, kerf: 3 mm, reach: 300 mm');
     expect(found({ fields: `holds: [post, rail], ${steep.slice(15)} }`, shop })).toEqual([]);
     expect(found({ fields: `holds: [leg, rail], ${steep.slice(15)} }`, shop, units: 'inch' })).toEqual([]);
   });
 
   it('says the nearest that would do: cut to the remedy’s figure, the finding is gone', () => {
     const deep = cradle({ fields: 'holds: [post], flat: 0, depth: 13' }).findings.find((f) => f.code === 'groove-shallow')!;
-    expect(deep.remedy).toContain('14.2 mm');
+    // 32/2.25 = 14.222: the least that clears it and prints so.
+    expect(deep.remedy).toContain('14.3 mm');
+    expect(deep.would).toEqual([{ field: 'depth', value: 14.3, unit: 'mm' }]);
     expect(deep.measured).toBeCloseTo(32 / 2 / Math.SQRT2, 9);
     expect(deep.limit).toBeCloseTo((13 * 2.25) / (2 * Math.SQRT2), 9);
   });

@@ -14,11 +14,11 @@ const numbersIn = (value: Value): number[] => typeof value === 'number' ? [value
 describe('the v-cradle kind', () => {
   it('has a starter that reads, solves and draws with nothing found', () => {
     const spec = parseSpec({ text: vCradle.starter, file: 'starter.yaml', kinds: { 'v-cradle': vCradle } });
-    const context = { name: 'drilling cradle', units: spec.units, rounds: spec.rounds, shop: spec.shop, drawingArea: { width: 180, height: 240 }, jig: () => undefined };
+    const context = { name: 'drilling cradle', units: spec.units, rounds: spec.rounds, shop: spec.shop, drawingArea: { width: 180, height: 240 }, jig: () => undefined, mistaken: () => { throw new Error('mistaken'); } };
     const outcome = vCradle.solve(spec.jigs[0]!.fields as VCradleFields, context);
     if ('refused' in outcome) throw new Error('refused');
     expect(vCradle.check(outcome.solution, context)).toEqual([]);
-    expect(vCradle.draw(outcome.solution, context, testFont, []).patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan']);
+    expect(vCradle.draw(outcome.solution, context, testFont).patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan']);
   });
 
   it('has a starter whose commented lines read too', () => {
@@ -29,22 +29,23 @@ describe('the v-cradle kind', () => {
 
   it('adds carrier patterns and page only where a carrier is asked for', () => {
     const { drawing } = drawn({ fields: 'holds: [post], carrier: { sharpAngle: 25 }' });
-    expect(drawing.patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan', 'carrier', 'finished-end']);
-    expect(drawing.setUps.map((s) => s.machine)).toEqual(['Table saw', 'Drill press', 'Mitre saw']);
+    expect(drawing.patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan', 'carrier-section', 'carrier', 'finished-end']);
+    expect(drawing.setUps.map((s) => s.code)).toEqual(['saw-v', 'drill', 'saw-carrier-v', 'carrier']);
   });
 
-  it('prints all three angle conventions and every allowance on its pages', () => {
-    const { drawing } = drawn({ fields: 'holds: [post], carrier: { sharpAngle: 25, sawReading: 5 }' });
-    const rows = drawing.setUps[2]!.numbers.map((row) => `${row.label}: ${row.value}`);
-    expect(rows.slice(0, 3)).toEqual(['Cut from the axis: 25°: 46.6 mm in 100 mm', 'Cut from square: 65°: 214.5 mm in 100 mm', 'On the saw’s gauge: 5°, towards the carrier']);
-    expect(drawing.setUps[0]!.steps.find((s) => s.startsWith('Allowances, in the order applied'))).toContain('1. post Ø 32 mm (1 17⁄64″) as measured; 2. V 14.2 mm');
+  it('makes the carrier alone where that is asked for: no block, nothing to drill in, its own fences', () => {
+    const { drawing, findings } = drawn({ fields: 'holds: [post], make: [carrier], block: { width: 30 }, carrier: { sharpAngle: 25 }' });
+    expect(drawing.patterns.map((p) => p.name)).toEqual(['carrier-section', 'carrier', 'finished-end']);
+    expect(drawing.setUps.map((s) => s.code)).toEqual(['saw-carrier-v', 'carrier']);
+    // A block so narrow would be refused; it is not made.
+    expect(findings.filter((f) => f.severity !== 'note')).toEqual([]);
+    expect(drawn({ fields: 'holds: [post], make: [block], carrier: { sharpAngle: 25 }' }).drawing.setUps.map((s) => s.code)).toEqual(['saw-v', 'drill']);
   });
 
-  it('puts each finding on the page of the machine that it concerns', () => {
-    const { drawing } = drawn({ fields: 'holds: [post], block: { height: 20 }, carrier: { sharpAngle: 20, sawReading: 55 }' });
-    const on = (page: number, words: string): boolean => drawing.setUps[page]!.steps.some((s) => s.includes(words));
-    expect([on(0, 'under the groove'), on(2, 'under the groove')]).toEqual([true, false]);
-    expect([on(0, 'turned only'), on(2, 'turned only')]).toEqual([false, true]);
+  it('says of each finding on which page it belongs', () => {
+    const { findings } = drawn({ fields: 'holds: [post], block: { height: 20 }, carrier: { sharpAngle: 20, sawReading: 55 }' });
+    const on = (code: string): string[] => findings.filter((f) => f.code === code).map((f) => f.about.operation);
+    expect([on('floor-thin'), on('turn-small')]).toEqual([['saw-v'], ['carrier']]);
   });
 
   it('is refused or drawn in finite numbers, whatever the spec says', () => {

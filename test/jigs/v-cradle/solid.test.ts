@@ -70,8 +70,8 @@ describe('a round cut on the carrier, as a mesh', () => {
     const error = (sagitta(16, facets) + 5e-5) / Math.sin(c.sharpAngle) * 2;
     expect(Math.abs(last - first - c.heelToToe)).toBeLessThan(error);
     expect(Math.abs(Math.hypot(last - first, 32) - c.faceLength)).toBeLessThan(error);
-    // Nearest point of the face to the fence: the toe, 10 mm off it along the blade's line.
+    // Nearest point of the face to the fence: the toe, so far off it along the blade's line.
     const nearest = Math.min(...face.map((p) => p[1]));
-    expect(Math.abs(nearest - 10 * Math.cos(c.sawReading))).toBeLessThan(error);
+    expect(Math.abs(nearest - c.toeToFence * Math.cos(c.sawReading))).toBeLessThan(error);
   });
 });

@@ -16,7 +16,7 @@ import { cradle, type CradleText } from './cradle.js';
 /** A cradle's drawing, with its solution. */
 export const drawn = (text: CradleText): { readonly drawing: JigDrawing } & ReturnType<typeof cradle> => {
   const made = cradle(text);
-  return { ...made, drawing: vCradle.draw(made.solution, made.context, testFont, made.findings) };
+  return { ...made, drawing: vCradle.draw(made.solution, made.context, testFont) };
 };
 
 export const pattern = (drawing: JigDrawing, name: string): Drawing => {
