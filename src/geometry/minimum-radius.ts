@@ -1,19 +1,32 @@
 import { explicitSegments, type PlacedSegment } from './explicit-segments.js';
 import { isCircular } from './length.js';
-import type { Path } from './path.js';
-import { cross, dot, type Point } from './point.js';
-import { segmentSlope } from './segment-point.js';
+import { endOf, type Path } from './path.js';
+import { cross, distance, dot, type Point } from './point.js';
+import { segmentPoint, segmentSlope } from './segment-point.js';
 
-/** The least radius on a path for each sense of bend as seen on the page, mm: 0 at a sharp corner, Infinity where there is none. */
+/** The tightest bend of one sense, and where it is: radius 0 at a sharp corner, Infinity (and no place) where there is none. mm. */
+export interface Bend {
+  readonly radius: number;
+  readonly at: Point | undefined;
+}
+
+/** The tightest bend of a path for each sense as seen on the page. */
 export interface LeastRadii {
-  readonly clockwise: number;
-  readonly anticlockwise: number;
+  readonly clockwise: Bend;
+  readonly anticlockwise: Bend;
 }
 
 /** Samples of a segment between which the sharpest bend is narrowed in. */
 const SAMPLES = 64;
-/** A joint that turns by less, radians, is smooth. */
-const SMOOTH = 1e-6;
+/**
+ * A joint that turns by less, radians, is no corner: 1°, less than a file or the paper shows. Traced outlines are full of such
+ * kinks; each bends the outline as a curve would that turns as much over half of the two runs beside it.
+ */
+const CORNER = Math.PI / 180;
+/** A turn by less is none: what arithmetic leaves between tangent segments. */
+const STRAIGHT = 1e-6;
+
+const none: Bend = { radius: Infinity, at: undefined };
 
 const second = ({ segment, from }: PlacedSegment, t: number): Point => {
   const h = 1e-4;
@@ -30,7 +43,7 @@ const curvature = (placed: PlacedSegment, t: number): number => {
 };
 
 /** Greatest of sign × curvature along a segment: the best sample, narrowed in between its neighbours. */
-const sharpest = (placed: PlacedSegment, sign: 1 | -1): number => {
+const sharpest = (placed: PlacedSegment, sign: 1 | -1): { readonly value: number; readonly t: number } => {
   const f = (t: number): number => sign * curvature(placed, t);
   let at = 0;
   for (let i = 1; i <= SAMPLES; i += 1) if (f(i / SAMPLES) > f(at)) at = i / SAMPLES;
@@ -39,19 +52,22 @@ const sharpest = (placed: PlacedSegment, sign: 1 | -1): number => {
     const [m, n] = [low + (high - low) / 3, high - (high - low) / 3];
     if (f(m) < f(n)) low = m; else high = n;
   }
-  return Math.max(f(at), f((low + high) / 2));
+  const between = (low + high) / 2;
+  return f(between) > f(at) ? { value: f(between), t: between } : { value: f(at), t: at };
 };
 
 const segmentRadii = (placed: PlacedSegment): LeastRadii => {
   const { segment } = placed;
-  if (segment.kind === 'line') return { clockwise: Infinity, anticlockwise: Infinity };
+  if (segment.kind === 'line') return { clockwise: none, anticlockwise: none };
   if (segment.kind === 'arc' && isCircular(segment)) {
     const radius = Math.hypot(segment.u.x, segment.u.y);
     const clockwise = cross(segment.u, segment.v) * (segment.t1 - segment.t0) > 0;
-    return { clockwise: clockwise ? radius : Infinity, anticlockwise: clockwise ? Infinity : radius };
+    const bend: Bend = { radius, at: segmentPoint(segment, placed.from, 0.5) };
+    return { clockwise: clockwise ? bend : none, anticlockwise: clockwise ? none : bend };
   }
-  const radius = (k: number): number => (k > 1e-12 ? 1 / k : Infinity);
-  return { clockwise: radius(sharpest(placed, 1)), anticlockwise: radius(sharpest(placed, -1)) };
+  const bend = ({ value, t }: { readonly value: number; readonly t: number }): Bend =>
+    (value > 1e-12 ? { radius: 1 / value, at: segmentPoint(segment, placed.from, t) } : none);
+  return { clockwise: bend(sharpest(placed, 1)), anticlockwise: bend(sharpest(placed, -1)) };
 };
 
 /** The direction in which a segment ends or begins; from a little way in where a handle is of no length. */
@@ -63,11 +79,16 @@ const heading = ({ segment, from }: PlacedSegment, end: 0 | 1): Point => {
 const jointRadii = (before: PlacedSegment, after: PlacedSegment): LeastRadii => {
   const [a, b] = [heading(before, 1), heading(after, 0)];
   const turn = Math.atan2(cross(a, b), dot(a, b));
-  return { clockwise: turn > SMOOTH ? 0 : Infinity, anticlockwise: turn < -SMOOTH ? 0 : Infinity };
+  if (Math.abs(turn) < STRAIGHT) return { clockwise: none, anticlockwise: none };
+  const runs = (distance(before.from, after.from) + distance(after.from, endOf(after.segment))) / 2;
+  const bend: Bend = { radius: Math.abs(turn) >= CORNER ? 0 : runs / Math.abs(turn), at: after.from };
+  return { clockwise: turn > 0 ? bend : none, anticlockwise: turn < 0 ? bend : none };
 };
 
+const tighter = (a: Bend, b: Bend): Bend => (b.radius < a.radius ? b : a);
+
 /**
- * The least radii of a path, told apart by sense, corners counted as 0. Exact for circular arcs; for ellipses and cubics the
+ * The tightest bends of a path, told apart by sense, corners of 1° and more counted as radius 0. Exact for circular arcs; for ellipses and cubics the
  * curvature is searched (64 samples a segment, then narrowed in) to about 1e-6 relative.
  */
 export const minimumRadius = (path: Path): LeastRadii => {
@@ -76,7 +97,7 @@ export const minimumRadius = (path: Path): LeastRadii => {
   const [first, last] = [placed[0], placed.at(-1)];
   if (path.closed && first !== undefined && last !== undefined) joints.push(jointRadii(last, first));
   return [...placed.map(segmentRadii), ...joints].reduce((least, radii) => ({
-    clockwise: Math.min(least.clockwise, radii.clockwise),
-    anticlockwise: Math.min(least.anticlockwise, radii.anticlockwise),
-  }), { clockwise: Infinity, anticlockwise: Infinity });
+    clockwise: tighter(least.clockwise, radii.clockwise),
+    anticlockwise: tighter(least.anticlockwise, radii.anticlockwise),
+  }), { clockwise: none, anticlockwise: none });
 };

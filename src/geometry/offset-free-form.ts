@@ -16,7 +16,7 @@ const DECIMALS = 5;
 /** Refuses a bend of the outline tighter than the move: no round tool of that radius follows it. A sharp corner is no bend, it is cut off. */
 const requireRoom = (path: Path, by: number): void => {
   const radii = minimumRadius(path);
-  const inward = by < 0 ? radii.clockwise : radii.anticlockwise;
+  const inward = (by < 0 ? radii.clockwise : radii.anticlockwise).radius;
   if (inward > 0 && inward < Math.abs(by)) {
     throw new GeometryError('bend-tighter-than-offset', 'A bend of the outline is tighter than the offset.', { radius: inward, offset: Math.abs(by) });
   }

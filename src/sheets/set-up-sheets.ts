@@ -40,7 +40,8 @@ const pictureOf = (setUp: SetUp, room: PictureRoom, font: Font): Picture => {
   if (items.length === 0) return { items: [], width: 0, height: 0, scale: 1 };
   const bounds = itemsBounds(items, font);
   const wanted = Math.min(1, room.width / boxWidth(bounds), room.height / boxHeight(bounds));
-  const scale = Math.max(wanted, Math.min(smallest, room.most.width / boxWidth(bounds), room.most.height / boxHeight(bounds)));
+  const lettered = items.some((item) => item.kind === 'lettering');
+  const scale = !lettered ? wanted : Math.max(wanted, Math.min(smallest, room.most.width / boxWidth(bounds), room.most.height / boxHeight(bounds)));
   const small = scale === 1 ? items : placeItems(items, scaling(scale, scale), 0)
     .map((item) => (item.kind === 'lettering' ? { ...item, height: item.height * scale } : item));
   const box = itemsBounds(small, font);
@@ -55,7 +56,7 @@ interface Measure {
 
 const roomy: Measure = { pictureWidth: 1, pictureHeight: 0.45 };
 /** Smaller picture, numbers beside it: for operations that so stay on one page. */
-const compact: Measure = { pictureWidth: 0.5, pictureHeight: 0.35 };
+const compact: Measure = { pictureWidth: 0.5, pictureHeight: 0.28 };
 
 const pictureNote = (setUp: SetUp, scale: number, units: Units): string[] => {
   const small = scale !== 1 || setUp.pictureIs === 'not-to-scale';
@@ -148,7 +149,7 @@ export interface SetUpRequest {
 
 /**
  * The drawn parts of the pages of one operation: picture, numbers, what the check found, steps, the cautions in a frame,
- * tables. On one page where that does, else with the cautions on the first.
+ * tables. On one page where that does, else with the cautions on the first, before the steps.
  */
 export const setUpSheets = ({ jig, setUp, findings, units }: SetUpRequest, frame: PageFrame, font: Font): Item[][] => {
   const area = growBox(frame.area, -1);
@@ -158,20 +159,26 @@ export const setUpSheets = ({ jig, setUp, findings, units }: SetUpRequest, frame
   const assumed = jig.assumed.length === 0 ? [] : [`Assumed, as measured: ${jig.assumed.join('; ')}`];
   const continued = letter(point(area.x0, area.y0 + 3.5), fitText(`${title}, continued`, size.width, 3.5, font), { height: 3.5 });
   const steps = setUp.steps.map((step) => sayWords(step.words, units));
-  const pages = (measure: Measure): Item[][] => flow([
+  const cautions = cautionBlock(setUp.cautions, size.width, font);
+  const pages = (measure: Measure, cautionsFirst: boolean): Item[][] => flow([
     { ...heading(title, size.width, font, 5), before: 0 },
     ...paragraphs([setUp.machine, ...assumed].filter((t) => t !== ''), size.width, font),
     ...head(page, size, measure),
     ...listOf('Before you cut', findings.map(warningWords), size.width, font),
+    ...(cautionsFirst ? cautions : []),
     ...(steps.length === 0 ? [] : [heading('Steps', size.width, font)]),
     ...paragraphs(steps, size.width, font, { mark: (i) => `${i + 1}` }),
-    ...cautionBlock(setUp.cautions, size.width, font),
+    ...(cautionsFirst ? [] : cautions),
     ...setUp.tables.flatMap((each) => furtherTable(each, page, size.width)),
   ], area, { ...area, y0: area.y0 + 9 }).map((items, i) => (i === 0 ? items : [continued, ...items]));
-  const first = pages(roomy);
+  const first = pages(roomy, false);
   if (first.length === 1) return first;
-  const second = pages(compact);
-  return rank(second) < rank(first) ? second : first;
+  // On several pages the cautions come before the steps, so that they are read with the first of them.
+  const others: readonly (readonly [Measure, boolean])[] = [[compact, false], [roomy, true], [compact, true]];
+  return others.reduce<Item[][]>((best, [measure, early]) => {
+    const other = pages(measure, early);
+    return rank(other) < rank(best) ? other : best;
+  }, first);
 };
 
 /** Fewer pages are better, then cautions on the first of them. */

@@ -1,7 +1,7 @@
 import type { Units } from '../units/units.js';
 
 /** The machines that a set-up sheet may be for; what is done there decides the cautions, and no other list is printed. */
-export type Machine = 'saw-a-round' | 'carrier' | 'saw-a-v' | 'saw-a-block' | 'drill-press' | 'drill-a-round' | 'hand-drill' | 'router' | 'plunge-router' | 'join';
+export type Machine = 'saw-a-round' | 'carrier' | 'saw-a-v' | 'saw-a-block' | 'drill-press' | 'drill-a-round' | 'hand-drill' | 'router' | 'hand-router' | 'plunge-router' | 'join';
 
 const manual = 'The machine’s manual and local rules come first; for anything people hang from, climb or sleep under, ask a qualified person.';
 const dust = 'Eye protection; extraction, and a respirator for dust of MDF, oak and beech.';
@@ -59,6 +59,12 @@ const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> =
     'Stop the bit before lifting the template or clearing chips.',
     dust,
   ],
+  'hand-router': [
+    'Board, template and pitch stick clamped; both hands on the router’s handles, the cutter clear of the wood at the start.',
+    'Feed against the rotation; no hand-held climb cut. Never above the speed marked on the bit.',
+    'Stop the bit before lifting the template or clearing chips.',
+    dust,
+  ],
   'plunge-router': [
     'Board and template clamped; both hands on the router’s handles. Plunge with the motor at speed, lift out before you stop it.',
     'Feed against the rotation, in passes; no climb cut. Never above the speed marked on the bit.',
@@ -87,6 +93,7 @@ const short = (units: Units): Readonly<Record<Machine, string>> => ({
   'drill-a-round': 'Clamp the round in the V before drilling.',
   'hand-drill': 'Clamp block and work; brace for breakthrough.',
   router: `Template routing: starting pin, feed against the rotation, hands ${distance(100, units)} away.`,
+  'hand-router': 'Template routing by hand: all clamped, feed against the rotation, start clear of the wood.',
   'plunge-router': 'Recess: board and template clamped, in passes, lift out before you stop.',
   join: 'Dust of MDF, oak, beech: extraction and a respirator.',
 });

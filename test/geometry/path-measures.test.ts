@@ -94,19 +94,52 @@ describe('pathDistance', () => {
 });
 
 describe('minimumRadius', () => {
+  const radii = (path: Path) => {
+    const { clockwise, anticlockwise } = minimumRadius(path);
+    return { clockwise: clockwise.radius, anticlockwise: anticlockwise.radius };
+  };
+
   it('tells the two bends apart', () => {
     const box = boxOf([point(0, 0), point(40, 30)]);
-    expect(minimumRadius(roundedRectangle(box, 7))).toEqual({ clockwise: 7, anticlockwise: Infinity });
-    expect(minimumRadius(reversePath(roundedRectangle(box, 7)))).toEqual({ clockwise: Infinity, anticlockwise: 7 });
-    expect(minimumRadius(rectangle(0, 0, 5, 5))).toEqual({ clockwise: 0, anticlockwise: Infinity });
+    expect(radii(roundedRectangle(box, 7))).toEqual({ clockwise: 7, anticlockwise: Infinity });
+    expect(radii(reversePath(roundedRectangle(box, 7)))).toEqual({ clockwise: Infinity, anticlockwise: 7 });
+    expect(radii(rectangle(0, 0, 5, 5))).toEqual({ clockwise: 0, anticlockwise: Infinity });
     const ell = polyline([point(0, 0), point(60, 0), point(60, 25), point(25, 25), point(25, 70), point(0, 70)], true);
-    expect(minimumRadius(ell)).toEqual({ clockwise: 0, anticlockwise: 0 });
+    expect(radii(ell)).toEqual({ clockwise: 0, anticlockwise: 0 });
   });
-  it('of an ellipse is b²/a', () => near(minimumRadius(ellipse(point(1, 2), 50, 20, 0.4)).clockwise, 8, 1e-4));
+
+  it('says where the tightest bend is', () => {
+    const ell = polyline([point(0, 0), point(60, 0), point(60, 25), point(25, 25), point(25, 70), point(0, 70)], true);
+    expect(minimumRadius(ell).anticlockwise.at).toEqual(point(25, 25));
+    const vertex: Path = { start: point(-4, 4), closed: false, segments: [{ kind: 'cubic', c1: point(-4 / 3, -4 / 3), c2: point(4 / 3, -4 / 3), to: point(4, 4) }] };
+    const { clockwise, anticlockwise } = minimumRadius(vertex);
+    const at = (clockwise.at ?? anticlockwise.at)!;
+    near(at.x, 0, 1e-3);
+    near(at.y, 0, 1e-3);
+    expect(minimumRadius(polyline([point(0, 0), point(5, 0)])).clockwise).toEqual({ radius: Infinity, at: undefined });
+  });
+
+  it('a kink under 1° is no corner, one of 1° is', () => {
+    const kinked = (degrees: number): Path => polyline([point(0, 0), point(50, 0), point(100, 50 * Math.tan((degrees * Math.PI) / 180))]);
+    // Half of both runs, turned by 0.99°: as a curve of some 2.9 m radius.
+    expect(radii(kinked(0.99)).clockwise).toBeGreaterThan(2800);
+    expect(radii(kinked(0.99)).clockwise).toBeLessThan(3000);
+    expect(radii(kinked(1.01)).clockwise).toBe(0);
+    expect(radii(kinked(-1.01)).anticlockwise).toBe(0);
+  });
+
+  it('a circle drawn as many short straight runs has the circle’s radius', () => {
+    const count = 720;
+    const polygon = polyline(Array.from({ length: count }, (_, i) => point(3 * Math.cos((2 * Math.PI * i) / count), 3 * Math.sin((2 * Math.PI * i) / count))), true);
+    near(radii(polygon).clockwise, 3, 1e-3);
+  });
+
+  it('of an ellipse is b²/a', () => near(radii(ellipse(point(1, 2), 50, 20, 0.4)).clockwise, 8, 1e-4));
+
   it('of a cubic is that of its sharpest bend', () => {
     // A parabola y = x²/4 as a cubic: radius 2 at its vertex.
     const parabola: Path = { start: point(-4, 4), closed: false, segments: [{ kind: 'cubic', c1: point(-4 / 3, -4 / 3), c2: point(4 / 3, -4 / 3), to: point(4, 4) }] };
-    const { clockwise, anticlockwise } = minimumRadius(parabola);
+    const { clockwise, anticlockwise } = radii(parabola);
     near(Math.min(clockwise, anticlockwise), 2, 1e-5);
     expect(Math.max(clockwise, anticlockwise)).toBe(Infinity);
   });

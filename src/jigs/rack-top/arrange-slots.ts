@@ -2,7 +2,7 @@ import type { Units } from '../../units/units.js';
 import { landLimits, type Board } from './board.js';
 import { linerFrom } from './liner.js';
 import type { SlotFields } from './schema.js';
-import { woodRadius, type Mouth, type Slot } from './slot.js';
+import { mouthHalfWidth, woodRadius, type Mouth, type Slot } from './slot.js';
 
 /** Easing of the mouth, mm: a cutter's size in either unit. */
 const easeByDefault = { mm: 6, inch: 25.4 / 4 } as const;
@@ -22,8 +22,8 @@ const edgeOf = (edge: SlotFields['edge'], index: number): 'front' | 'rear' =>
   edge === 'alternate' ? (index % 2 === 0 ? 'front' : 'rear') : edge;
 
 /** The pitch of a row: what the spec says, or the widest part and the room between, but no less than leaves a sound land. */
-const pitchOf = (row: SlotFields, radius: number, board: Board): number =>
-  row.pitch ?? Math.max((row.widest ?? row.item.diameter) + row.gap, 2 * radius + landLimits(board).sound);
+const pitchOf = (row: SlotFields, slot: Pick<Slot, 'radius' | 'mouth'>, board: Board): number =>
+  row.pitch ?? Math.max((row.widest ?? row.item.diameter) + row.gap, 2 * mouthHalfWidth(slot) + landLimits(board).sound);
 
 const slotsOfRow = (row: SlotFields, board: Board, units: Units): Omit<Slot, 'number'>[] => {
   const liner = linerFrom(row.liner);
@@ -32,10 +32,10 @@ const slotsOfRow = (row: SlotFields, board: Board, units: Units): Omit<Slot, 'nu
   const radius = row.width === undefined ? woodRadius({ item, clearance: row.clearance, liner, glue }) : row.width / 2;
   const depth = row.depth ?? 4 * radius;
   const shared = {
-    itemName: row.item.name, item, widest: row.widest ?? item, gap: row.gap, clearance: row.clearance, liner, glue,
+    itemName: row.item.name, unnamed: row.item.unnamed === true, item, widest: row.widest ?? item, gap: row.gap, clearance: row.clearance, liner, glue,
     radius, widthGiven: row.width !== undefined, depth, mouth: mouthOf(row.mouth, depth, units),
   };
-  return stationsOf(row, board.length, pitchOf(row, radius, board)).map((at, i) => ({ ...shared, at, edge: edgeOf(row.edge, i) }));
+  return stationsOf(row, board.length, pitchOf(row, shared, board)).map((at, i) => ({ ...shared, at, edge: edgeOf(row.edge, i) }));
 };
 
 /** All slots of the board, numbered from the left end (the front one first where two stand at one station). mm. */

@@ -1,4 +1,5 @@
 import { point, type Point } from '../../geometry/point.js';
+import { land, type TwoLimits } from '../../shop/walls.js';
 
 /** A board seen from above, mm. Paper frame: x along from the left end, y down, so the rear edge is y = 0 and the front edge y = width. */
 export interface Board {
@@ -38,5 +39,5 @@ export const endDistance = (board: Board, p: Point): number => {
 /** Distance from a point in the board to the nearer long edge; negative outside. Exact. */
 export const edgeDistance = ({ width }: Board, p: Point): number => Math.min(p.y, width - p.y);
 
-/** Narrowest land that is sound and that is just enough, mm; common practice. */
-export const landLimits = (board: Board): { readonly sound: number; readonly least: number } => ({ sound: Math.max(19, board.thickness), least: 12 });
+/** Narrowest land that is sound and that is just enough, mm. */
+export const landLimits = (board: Board): TwoLimits => land(board.thickness);

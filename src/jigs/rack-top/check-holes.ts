@@ -1,42 +1,48 @@
+import type { Cure } from '../../errors/finding.js';
+import { alongGrain, holeToEnd, sideWall as side } from '../../shop/walls.js';
+import { cureLength } from '../kit/report.js';
 import { capsule, gapBetween } from './convex.js';
 import { eachHolePair, woodBetweenHoles } from './hole-webs.js';
 import { holeName, holeRegion, legRegion, type LegHole } from './hole.js';
 import type { RackTop } from './rack-top.js';
 import { slotsNear, woodBeside, woodToSlot } from './refuse-holes.js';
-import { below, reportsAbout, type Report, type Say } from './report.js';
+import { below, reportsAbout, type TopFinding, type Say } from './report.js';
 import { mouthCentre, mouthRegion, seatCentre } from './slot.js';
 
-/** Wood beside a hole, mm: sound and least; common practice. */
-const side = { sound: 8, least: 6 } as const;
 /** Room wanted between a leg and what is lifted in and out beside it, mm. */
 const legRoom = 12;
 
-const checkOutline = (hole: LegHole, { board }: RackTop, say: Say): Report[] => {
+/** A hole moved towards the middle of the board, as the remedy's figure says. */
+const inwards = (hole: LegHole, way: 'along' | 'across', by: number, board: RackTop['board'], say: Say): readonly Cure[] => {
+  const [from, size] = way === 'along' ? [hole.along, board.length] : [hole.across, board.width];
+  return [cureLength(`holes.${hole.number - 1}.at.${way === 'along' ? 0 : 1}`, from + (from < size / 2 ? 1 : -1) * say.up(by))];
+};
+
+const checkOutline = (hole: LegHole, { board }: RackTop, say: Say): TopFinding[] => {
   const { edge, end } = woodBeside(hole, board);
-  const sound = Math.max(2 * hole.bit, 25);
   return [
     ...below({ measured: edge, ...side }, (limit) => ({
       code: 'hole-near-edge', message: `${holeName(hole)} leaves ${say(edge)} of wood to the edge of the board, less than ${say(limit)}.`,
-      remedy: `Move it ${say(side.sound - edge)} inwards.`,
+      remedy: `Move it ${say.least(side.sound - edge)} inwards.`, would: inwards(hole, 'across', side.sound - edge, board, say),
     })),
-    ...below({ measured: end, sound, least: 12 }, (limit) => ({
+    ...below({ measured: end, ...holeToEnd(hole.bit) }, (limit) => ({
       code: 'hole-near-end', message: `${holeName(hole)} leaves ${say(end)} of wood to the end of the board, less than ${say(limit)}: the end splits out.`,
-      remedy: `Move it ${say(sound - end)} inwards.`,
+      remedy: `Move it ${say.least(holeToEnd(hole.bit).sound - end)} inwards.`, would: inwards(hole, 'along', holeToEnd(hole.bit).sound - end, board, say),
     })),
   ];
 };
 
-const checkSlotsBeside = (hole: LegHole, { board, slots }: RackTop, say: Say): Report[] =>
+const checkSlotsBeside = (hole: LegHole, { board, slots }: RackTop, say: Say): TopFinding[] =>
   slotsNear(hole, slots, 60).flatMap((slot) => {
     const wood = Math.min(woodToSlot(hole, slot, board), gapBetween(mouthRegion(board, slot), holeRegion(hole)));
     return reportsAbout([`slot-${slot.number}`], below({ measured: wood, ...side }, (limit) => ({
       code: 'hole-near-slot', message: `Between ${holeName(hole)} and slot ${slot.number} there is ${say(wood)} of wood, less than ${say(limit)}.`,
-      remedy: `Move one of them by ${say(side.sound - wood)}.`,
+      remedy: `Move one of them by ${say.least(side.sound - wood)}.`,
     })));
   });
 
 /** A leg that leans over a slot keeps what belongs there from going in. */
-const checkUnderLeg = (hole: LegHole, { board, slots }: RackTop, say: Say): Report[] => {
+const checkUnderLeg = (hole: LegHole, { board, slots }: RackTop, say: Say): TopFinding[] => {
   const leg = legRegion(hole);
   const reach = Math.max(hole.above, board.thickness + hole.below) * Math.tan(hole.lean) + 60;
   return slotsNear(hole, slots, reach).flatMap((slot) => {
@@ -47,26 +53,25 @@ const checkUnderLeg = (hole: LegHole, { board, slots }: RackTop, say: Say): Repo
       message: room < 0
         ? `The leg of ${holeName(hole)} stands in the way of what goes into slot ${slot.number}, by ${say(-room)} seen from above.`
         : `The leg of ${holeName(hole)} passes ${say(room)} beside what goes into slot ${slot.number}, less than ${say(legRoom)}.`,
-      remedy: `Move one of them by ${say(legRoom - room)}, or let the leg lean the other way.`,
+      remedy: `Move one of them by ${say.least(legRoom - room)}, or let the leg lean the other way.`,
     }];
   });
 };
 
-const checkPairs = ({ board, holes }: RackTop, say: Say): Report[] => {
-  const reports: Report[] = [];
+const checkPairs = ({ board, holes }: RackTop, say: Say): TopFinding[] => {
+  const reports: TopFinding[] = [];
   eachHolePair(holes, 60, (a, b) => {
     const wood = woodBetweenHoles(a, b, board);
-    const sound = Math.max(a.bit, b.bit, 10);
-    reports.push(...reportsAbout([`hole-${a.number}`, `hole-${b.number}`], below({ measured: wood, sound, least: 6 }, (limit) => ({
+    reports.push(...reportsAbout([`hole-${a.number}`, `hole-${b.number}`], below({ measured: wood, ...alongGrain(Math.max(a.bit, b.bit)) }, (limit) => ({
       code: 'hole-near-hole', message: `Between ${holeName(a)} and ${holeName(b)} there is ${say(wood)} of wood, less than ${say(limit)}.`,
-      remedy: `Move them ${say(sound - wood)} farther apart.`,
+      remedy: `Move them ${say.least(alongGrain(Math.max(a.bit, b.bit)).sound - wood)} farther apart.`,
     }))));
   });
   return reports;
 };
 
 /** What is weak or in the way about the holes. */
-export const checkHoles = (top: RackTop, say: Say): Report[] => [
+export const checkHoles = (top: RackTop, say: Say): TopFinding[] => [
   ...top.holes.flatMap((hole) =>
     reportsAbout([`hole-${hole.number}`], [...checkOutline(hole, top, say), ...checkSlotsBeside(hole, top, say), ...checkUnderLeg(hole, top, say)])),
   ...checkPairs(top, say),

@@ -1,8 +1,10 @@
 import { endInset, landLimits, type Board } from './board.js';
 import { axesApart, eachPairInReach } from './neighbours.js';
 import type { RackTop } from './rack-top.js';
-import { radiusToSpare } from './recess-shape.js';
-import { below, reportsAbout, type Part, type Report, type Say } from './report.js';
+import type { Cure } from '../../errors/finding.js';
+import { radiusToSpare } from '../../shop/router.js';
+import { cureLength } from '../kit/report.js';
+import { below, reportsAbout, type Part, type TopFinding, type Say } from './report.js';
 import { mouthLength, type Slot } from './slot.js';
 import { saidOnce } from './slot-reports.js';
 
@@ -18,25 +20,29 @@ export const woodToEnd = (board: Board, slot: Slot): number => {
   return near - Math.max(endInset(board, 0), endInset(board, seat));
 };
 
-const checkLand = ({ board, land }: RackTop, say: Say): Report[] => {
+/** A field of the slots, where all of them come from one row. */
+const rowCure = (oneRow: boolean, field: string, mm: number): readonly Cure[] => (oneRow ? [cureLength(`slots.${field}`, mm)] : []);
+
+const checkLand = ({ board, land, oneRow }: RackTop, say: Say): TopFinding[] => {
   const { sound, least } = landLimits(board);
   if (land === undefined) return [];
   const [a, b] = land.between;
+  const pitch = Math.abs(b.at - a.at) + sound - land.width;
   return reportsAbout(partsOf(a, b), below({ measured: land.width, sound, least }, (limit) => ({
     code: 'land-narrow',
     message: `The land between slots ${a.number} and ${b.number} is ${say(land.width)} wide, less than ${say(limit)}${limit === least ? ': it breaks at the first knock' : ''}.`,
-    remedy: `A pitch ${say(sound - land.width)} larger, a smaller item or a thinner lining.`,
+    remedy: `A pitch of ${say.least(pitch)}, a smaller item or a thinner lining.`, would: rowCure(oneRow, 'pitch', say.up(pitch)),
   })));
 };
 
-const checkEnds = ({ board, slots }: RackTop, say: Say): Report[] => {
+const checkEnds = ({ board, slots }: RackTop, say: Say): TopFinding[] => {
   const { sound, least } = landLimits(board);
   return slots.flatMap((slot) => {
     const wood = woodToEnd(board, slot);
     return reportsAbout(partsOf(slot), below({ measured: wood, sound, least }, (limit) => ({
       code: 'end-land-narrow',
       message: `The wood between slot ${slot.number} and the end of the board is ${say(wood)}, less than ${say(limit)}.`,
-      remedy: `Move the slot ${say(sound - wood)} inwards or make the board longer.`,
+      remedy: `Move the slot ${say.least(sound - wood)} inwards or make the board longer.`,
     })));
   });
 };
@@ -60,40 +66,46 @@ const fingersOf = ({ board, slots }: RackTop, edge: Slot['edge']): Finger[] => {
   return [...inner, ...outer];
 };
 
-const checkShortGrain = (top: RackTop, say: Say): Report[] => {
+const checkShortGrain = (top: RackTop, say: Say): TopFinding[] => {
   const weakest = [...fingersOf(top, 'front'), ...fingersOf(top, 'rear')]
     .reduce<Finger | undefined>((worst, f) => (worst === undefined || f.length / f.width > worst.length / worst.width ? f : worst), undefined);
   if (weakest === undefined || weakest.length <= fingerRatio * weakest.width) return [];
   return [{
     about: partsOf(...weakest.slots), code: 'short-grain', severity: 'warn', measured: weakest.length / weakest.width, limit: fingerRatio,
     message: `The finger ${weakest.where} is ${say(weakest.length)} long across the grain and ${say(weakest.width)} wide: it snaps along its short grain.`,
-    remedy: `Slots at most ${say(fingerRatio * weakest.width)} long to the bottom of the seat, a wider land, or plywood.`,
+    remedy: `Slots at most ${say.most(fingerRatio * weakest.width)} long to the bottom of the seat, a wider land, or plywood.`,
   }];
 };
 
-const checkBehind = ({ board, slots }: RackTop, say: Say): Report[] => saidOnce(slots.flatMap((slot) => {
+const checkBehind = ({ board, slots, oneRow }: RackTop, say: Say): TopFinding[] => saidOnce(slots.flatMap((slot) => {
   const wood = board.width - slot.depth - slot.radius;
   const { sound, least } = landLimits(board);
   const shallower = slot.depth - sound + wood;
   return below({ measured: wood, sound, least }, (limit) => ({
     code: 'slot-deep', message: `there is ${say(wood)} of board left, less than ${say(limit)}.`,
-    remedy: shallower >= mouthLength(slot) && shallower > 0 ? `A depth of at most ${say(shallower)} or a wider board.` : `A board ${say(sound - wood)} wider.`,
+    remedy: shallower >= mouthLength(slot) && shallower > 0 ? `A depth of at most ${say.most(shallower)} or a wider board.` : `A board ${say.least(board.width + sound - wood)} wide.`,
+    would: shallower >= mouthLength(slot) && shallower > 0 ? rowCure(oneRow, 'depth', say.down(shallower)) : [cureLength('board.width', say.up(board.width + sound - wood))],
   })).map((report) => ({ ...report, slot, message: (name: string) => `Behind ${name} ${report.message}` }));
 }));
 
-const checkSeat = ({ slots, cutter }: RackTop, say: Say): Report[] => {
+/** A thinner cutter, where no bushing is made for it. */
+const cutterCure = (most: number, { bushing }: RackTop['cutter'], say: Say): readonly Cure[] =>
+  (bushing === undefined && most >= 1.5 ? [cureLength('cutter.diameter', say.down(most))] : []);
+
+const checkSeat = ({ slots, cutter }: RackTop, say: Say): TopFinding[] => {
   const limit = cutter.diameter / 2 + radiusToSpare;
   const tight = slots.filter((s) => s.radius < limit);
   const [first] = tight;
   return first === undefined ? [] : [{
     about: partsOf(...tight), code: 'seat-tight-for-cutter', severity: 'warn', measured: first.radius, limit,
     message: `The seat of slot ${first.number}${tight.length > 1 ? ` and ${tight.length - 1} more` : ''} has a radius of ${say(first.radius)}, and the cutter ${say(cutter.diameter / 2)}: it fills the seat and burns.`,
-    remedy: `A cutter of at most ${say(2 * (first.radius - radiusToSpare))}, or a seat of at least ${say(limit)}.`,
+    remedy: `A cutter of at most ${say.most(2 * (first.radius - radiusToSpare))}, or a seat of at least ${say.least(limit)}.`,
+    would: tight.length === 1 || tight.every((s) => s.radius === first.radius) ? cutterCure(2 * (first.radius - radiusToSpare), cutter, say) : [],
   }];
 };
 
 /** What is between the widest parts of the pair that comes nearest to what it should keep. Any two slots, either edge. */
-const checkItems = ({ board, slots }: RackTop, say: Say): Report[] => {
+const checkItems = ({ board, slots, oneRow }: RackTop, say: Say): TopFinding[] => {
   let worst: { a: Slot; b: Slot; room: number; limit: number } | undefined;
   let pairs = 0;
   eachPairInReach(slots, (s) => s.widest / 2 + s.gap, (a, b) => {
@@ -113,28 +125,29 @@ const checkItems = ({ board, slots }: RackTop, say: Say): Report[] => {
     message: room < 0
       ? `The widest parts in slots ${a.number} and ${b.number} overlap by ${say(-room)}${others}.`
       : `The widest parts in slots ${a.number} and ${b.number} leave ${say(room)} between them, less than ${say(limit)}${others}.`,
-    remedy: `Axes at least ${say((a.widest + b.widest) / 2 + limit)} apart.`,
+    remedy: `Axes at least ${say.least((a.widest + b.widest) / 2 + Math.max(a.gap, b.gap))} apart.`,
+    would: rowCure(oneRow && a.edge === b.edge && pairs === slots.length - 1, 'pitch', say.up((a.widest + b.widest) / 2 + Math.max(a.gap, b.gap))),
   }];
 };
 
-const checkMargin = ({ board, slots }: RackTop, say: Say): Report[] => slots.flatMap((slot) => {
+const checkMargin = ({ board, slots }: RackTop, say: Say): TopFinding[] => slots.flatMap((slot) => {
   const margin = Math.min(slot.at, board.length - slot.at);
   return margin >= slot.widest / 2 - 1e-9 ? [] : [{
     about: partsOf(slot), code: 'item-past-end', severity: 'warn' as const, measured: margin, limit: slot.widest / 2,
     message: `What hangs in slot ${slot.number} is ${say(slot.widest)} wide and stands ${say(slot.widest / 2 - margin)} out past the end of the board.`,
-    remedy: `A station at least ${say(slot.widest / 2)} from the end.`,
+    remedy: `A station at least ${say.least(slot.widest / 2)} from the end.`,
   }];
 });
 
-const checkRoom = ({ slots }: RackTop, say: Say): Report[] => saidOnce(slots.flatMap((slot) => {
+const checkRoom = ({ slots, oneRow }: RackTop, say: Say): TopFinding[] => saidOnce(slots.flatMap((slot) => {
   const room = slot.radius - slot.liner.squeezed - slot.glue - slot.item / 2;
   return !slot.widthGiven || room >= slot.clearance - 1e-9 ? [] : [{
     slot, code: 'slot-tight', severity: 'warn' as const, measured: room, limit: slot.clearance,
     message: (name: string) => `${name}: ${say(2 * slot.radius)} wide, which leaves ${say(room)} on each side of the item inside the lining, less than the ${say(slot.clearance)} asked for.`,
-    remedy: `A width of ${say(2 * (slot.radius + slot.clearance - room))}, or a thinner lining.`,
+    remedy: `A width of ${say.least(2 * (slot.radius + slot.clearance - room))}, or a thinner lining.`, would: rowCure(oneRow, 'width', say.up(2 * (slot.radius + slot.clearance - room))),
   }];
 }));
 
 /** What is weak, tight or in the way about the slots. */
-export const checkSlots = (top: RackTop, say: Say): Report[] =>
+export const checkSlots = (top: RackTop, say: Say): TopFinding[] =>
   [checkLand, checkEnds, checkShortGrain, checkBehind, checkSeat, checkItems, checkMargin, checkRoom].flatMap((check) => check(top, say));

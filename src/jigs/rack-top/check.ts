@@ -7,16 +7,16 @@ import { checkShop } from './check-shop.js';
 import { checkSlots } from './check-slots.js';
 import type { RackTop } from './rack-top.js';
 import { woodBesideSplit } from './refuse-splits.js';
-import { closestPins, leastPinRoom } from './pins.js';
-import { below, findingOf, reportsAbout, sayIn, type Report, type Say } from './report.js';
+import { closestPins } from './pins.js';
+import { below, findingsOfTop, reportsAbout, sayIn, type TopFinding, type Say } from './report.js';
 
-const checkSplits = (top: RackTop, say: Say): Report[] => {
+const checkSplits = (top: RackTop, say: Say): TopFinding[] => {
   const limits = landLimits(top.board);
   const near = top.splits.flatMap((station) => {
     const { wood, what } = woodBesideSplit(top, station);
     return reportsAbout(['joint'], below({ measured: wood, ...limits }, (limit) => ({
       code: 'split-near', message: `The joint at ${say(station)} leaves ${say(wood)} of wood to ${what}, less than ${say(limit)}.`,
-      remedy: `Move it ${say(limits.sound - wood)} away, into the middle of a land.`,
+      remedy: `Move it ${say.least(limits.sound - wood)} away, into the middle of a land.`,
     })));
   });
   return top.splits.length === 0 ? [] : [...near, {
@@ -26,16 +26,10 @@ const checkSplits = (top: RackTop, say: Say): Report[] => {
   }];
 };
 
-const checkPins = (top: RackTop, say: Say): Report[] => {
+const checkPins = (top: RackTop, say: Say): TopFinding[] => {
   const { diameter } = top.pins;
   const closest = closestPins(top);
-  const room = leastPinRoom(top);
   return [
-    ...(room >= 3 - 1e-9 ? [] : [{
-      code: 'pins-in-mouth', severity: 'warn' as const, measured: room, limit: 3,
-      message: room < 0 ? `An index pin stands ${say(-room)} within what the cutter takes out of the pitch stick at a mouth.` : `An index pin stands ${say(room)} from what the cutter takes out of the pitch stick at a mouth, less than ${say(3)}.`,
-      remedy: 'Another spacing or thinner pins; or set the template at each slot by the table of stations.',
-    }]),
     ...(closest >= diameter + 3 ? [] : [{
       code: 'index-holes-meet', severity: 'warn' as const, measured: closest, limit: diameter + 3,
       message: `Two pin holes of neighbouring slots stand ${say(closest)} apart on the pitch stick, less than ${say(diameter + 3)}.`,
@@ -45,13 +39,13 @@ const checkPins = (top: RackTop, say: Say): Report[] => {
 };
 
 /** What a maker should know before cutting, with the parts that each is about. Work grows with the slots, not with their pairs. */
-export const reportsOn = (top: RackTop, context: Context): readonly Report[] => {
+export const reportsOn = (top: RackTop, context: Context): readonly TopFinding[] => {
   const say = sayIn(context);
   return [
     ...checkSlots(top, say), ...checkHoles(top, say), ...checkRecesses(top, say), ...checkSplits(top, say),
-    ...reportsAbout(top.slots.map((s) => `slot-${s.number}` as const), checkPins(top, say)), ...checkShop(top, context.shop, say),
+    ...reportsAbout(top.slots.map((s) => `slot-${s.number}` as const), checkPins(top, say)), ...checkShop(top, context),
   ];
 };
 
 /** What a maker should know before cutting, as findings. */
-export const check = (top: RackTop, context: Context): readonly Finding[] => reportsOn(top, context).map((report) => findingOf(context, report));
+export const check = (top: RackTop, context: Context): readonly Finding[] => findingsOfTop(reportsOn(top, context), context);

@@ -9,7 +9,7 @@ import { circle, line, rectangle } from '../../geometry/shapes.js';
 import { lengthLabel } from '../../units/format.js';
 import type { Context } from '../jig.js';
 import { labelField, ringsAbout, type Label, type Place } from './label-field.js';
-import { pinStations, stickWidth, type TemplateGroup } from './pins.js';
+import { pinStations, standOff, stickWidth, type TemplateGroup } from './pins.js';
 import type { RackTop } from './rack-top.js';
 import type { Slot } from './slot.js';
 
@@ -46,6 +46,7 @@ export const drawStick = (edge: Slot['edge'], groups: readonly TemplateGroup[], 
     put({ lines: [
       { text: `${context.name}: pitch stick, ${edge} edge`, height: 3.5 },
       { text: `as thick as the board; pins Ø ${say(pins.diameter)} on the middle line`, height: 2.5 },
+      { text: `stands ${say(standOff(top))} off the edge of the board: spacers between`, height: 2.5 },
     ] }, anywhere(board.length)),
     put({ lines: [{ text: 'LEFT END of the board', height: 2.5 }] }, anywhere(board.length)),
   ];

@@ -7,11 +7,11 @@ import { leader } from '../../drawing/leader.js';
 import { wasteTicks } from '../../drawing/waste-ticks.js';
 import { endOf, type Path } from '../../geometry/path.js';
 import { point, polar, type Point } from '../../geometry/point.js';
-import { circle, line, polyline } from '../../geometry/shapes.js';
+import { circle, line, rectangle } from '../../geometry/shapes.js';
 import { transformPath } from '../../geometry/transform.js';
 import { lengthLabel } from '../../units/format.js';
 import type { Context } from '../jig.js';
-import { stickWidth, type TemplateGroup } from './pins.js';
+import { openingRun, standOff, stickWidth, type TemplateGroup } from './pins.js';
 import { sayThin } from './practice.js';
 import type { RackTop } from './rack-top.js';
 import { edgeHalfWidth, type Slot } from './slot.js';
@@ -27,25 +27,36 @@ const beside = 16;
 /** From the slot's own frame (s along the edge, v into the board) to paper: the edge at y = 0, the board above it. */
 const place = { a: 1, b: 0, c: 0, d: -1, e: 0, f: 0 } as const;
 
-/** The opening to cut: the slot's edge, its mouth run straight out over the stick to the template's front. */
-const openingOf = (slot: Slot, offset: number): Path => {
+/** The opening to cut: the slot's edge, its mouth run straight out into the gap before the stick and closed there. */
+const openingOf = (slot: Slot, offset: number, run: number): Path => {
   const edge = transformPath(place, slotEdge(slot, offset));
   const last = endOf(edge.segments.at(-1)!);
   return {
-    start: point(edge.start.x, stickWidth), closed: false,
-    segments: [{ kind: 'line', to: edge.start }, ...edge.segments, { kind: 'line', to: point(last.x, stickWidth) }],
+    start: point(edge.start.x, run), closed: true,
+    segments: [{ kind: 'line', to: edge.start }, ...edge.segments, { kind: 'line', to: point(last.x, run) }, { kind: 'line', to: point(edge.start.x, run) }],
   };
 };
 
-const frameOf = (slot: Slot, halfWidth: number, behind: number, opening: Path): Path => {
-  const top = -(slot.depth + slot.radius + behind);
-  return polyline([
-    opening.start, point(-halfWidth, stickWidth), point(-halfWidth, top), point(halfWidth, top), point(halfWidth, stickWidth), endOf(opening.segments.at(-1)!),
-  ]);
+/** Where things lie in front of the board's edge: the stick's near and far edge, its middle line, the opening's end. mm. */
+interface Front {
+  readonly stick: number;
+  readonly middle: number;
+  readonly far: number;
+  readonly run: number;
+}
+
+const frontOf = (top: RackTop): Front => {
+  const stick = standOff(top);
+  return { stick, middle: stick + stickWidth / 2, far: stick + stickWidth, run: openingRun(top) };
 };
 
-const pinHoles = (spacing: number, diameter: number): Item[] => [-1, 1].flatMap((side) => {
-  const at = point((side * spacing) / 2, stickWidth / 2);
+const frameOf = (slot: Slot, halfWidth: number, behind: number, { far }: Front): Path => {
+  const top = -(slot.depth + slot.radius + behind);
+  return rectangle(-halfWidth, top, 2 * halfWidth, far - top);
+};
+
+const pinHoles = (spacing: number, diameter: number, { middle }: Front): Item[] => [-1, 1].flatMap((side) => {
+  const at = point((side * spacing) / 2, middle);
   return [shape('drill', circle(at, diameter / 2), `template-pin-${side < 0 ? 1 : 2}`), ...holeCross(at, diameter)];
 });
 
@@ -61,9 +72,10 @@ const dimensionsOf = (slot: Slot, halfWidth: number, say: (mm: number) => string
   ];
 };
 
-const callOuts = (halfWidth: number, pinEdge: number): Item[] => [
-  ...leader({ at: point(halfWidth, 0), elbow: point(halfWidth + 18, 10), label: 'edge of the board', side: 'right', end: 'none' }),
-  ...leader({ at: point(pinEdge, stickWidth / 2), elbow: point(halfWidth + 18, stickWidth / 2 + 8), label: 'pin, on the stick', side: 'right' }),
+const callOuts = (halfWidth: number, pinEdge: number, { stick, middle }: Front): Item[] => [
+  ...leader({ at: point(halfWidth, 0), elbow: point(halfWidth + 18, -4), label: 'edge of the board', side: 'right', end: 'none' }),
+  ...leader({ at: point(halfWidth, stick), elbow: point(halfWidth + 18, stick), label: 'edge of the pitch stick', side: 'right', end: 'none' }),
+  ...leader({ at: point(pinEdge, middle), elbow: point(halfWidth + 18, middle + 8), label: 'pin, on the stick', side: 'right' }),
 ];
 
 /** To the two edges where they run side by side about the seat, on the left over the depth's dimension. */
@@ -84,7 +96,7 @@ const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, contex
     `${context.name}: one-slot template ${number}`, ...edgeWords(top, context.units), `for ${slotsNamed(slots)}`,
     `${slot.itemName} ${say(slot.item)}, ${linerWords(slot, sayThin(context.units))}`,
     ...cutterWords(top, context.units),
-    `pins Ø ${say(pins.diameter)}, ${say(spacing)} apart`,
+    `pins Ø ${say(pins.diameter)}, ${say(spacing)} apart; stick ${say(standOff(top))} off the edge`,
   ];
 };
 
@@ -95,13 +107,14 @@ export interface TemplateOptions {
   readonly as: keyof typeof behindSeat;
 }
 
-/** The one-slot template, as a pattern or without its words for the set-up page: cut the opening, drill the two pin holes, and walk it along the pitch stick clamped to the board's edge. */
+/** The one-slot template, as a pattern or without its words for the set-up page: cut the opening, drill the two pin holes, and walk it along the pitch stick, which stands off the board's edge so that the cutter runs out clear of it. */
 export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font, as }: TemplateOptions): Drawing => {
   const behind = behindSeat[as];
   const slot = group.slots[0]!;
   const { cutter, pins } = top;
   const say = (mm: number): string => lengthLabel(mm, context.units);
-  const opening = openingOf(slot, cutter.offset);
+  const front = frontOf(top);
+  const opening = openingOf(slot, cutter.offset, front.run);
   const words = as === 'pattern' ? wordsOf(group, top, context) : [];
   const widest = Math.max(0, ...words.map((text) => font.width(text, 2.5)));
   const halfWidth = Math.max(group.spacing / 2 + pins.diameter / 2 + beside, widest / 2 + 4);
@@ -112,14 +125,15 @@ export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font
     name: `slot-template-${group.number}`, title: `${context.name}: one-slot template ${group.number}`, whole: true, spine: false,
     datum: point(-halfWidth, 0), keepClear: [], lands: [],
     items: [
-      shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, behind, opening), 'template-edge'),
+      shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, behind, front), 'template-edge'),
+      shape('reference', line(point(-halfWidth, front.stick), point(halfWidth, front.stick)), 'template-stick-edge'),
       ...wasteTicks(opening, { side: 'right', spacing: 6 }),
       ...(cutter.offset > 0 ? [shape('reference', transformPath(place, slotEdge(slot, 0)), `finished-slot-${slot.number}`)] : []),
       shape('reference', circle(point(0, -slot.depth), slot.item / 2), `template-item-${slot.number}`),
       ...holeCross(point(0, -slot.depth), Math.min(slot.item, slot.radius)),
-      shape('centre', line(point(0, stickWidth + 3), point(0, -slot.depth + slot.item / 2 + 1))),
+      shape('centre', line(point(0, front.far + 3), point(0, -slot.depth + slot.item / 2 + 1))),
       shape('centre', line(point(0, crest - 3), point(0, crest - 9))),
-      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter), ...(as === 'pattern' ? [...dimensionsOf(slot, halfWidth, say, font), ...callOuts(halfWidth, group.spacing / 2 + pins.diameter / 2), ...edgeCallOuts(slot, halfWidth, cutter.offset)] : []),
+      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter, front), ...(as === 'pattern' ? [...dimensionsOf(slot, halfWidth, say, font), ...callOuts(halfWidth, group.spacing / 2 + pins.diameter / 2, front), ...edgeCallOuts(slot, halfWidth, cutter.offset)] : []),
       ...words.map((text, i) => letter(point(0, crest - behind + 8 + (i === 0 ? 0 : 1.5 + 4.4 * i)), text, { height: i === 0 ? 3.5 : 2.5, anchor: 'middle' })),
     ],
   };

@@ -1,8 +1,7 @@
 import type { JigDrawing } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
-import type { Finding } from '../../errors/finding.js';
+import { shortCautionsAt, type Machine } from '../../shop/cautions.js';
 import type { Context } from '../jig.js';
-import { shortDrillCaution, shortDustCaution, shortRouterCaution } from './cautions.js';
 import { drawTop } from './draw-board.js';
 import { drawJoint } from './draw-joint.js';
 import { drawPlug, plugGroups } from './draw-plug.js';
@@ -16,8 +15,13 @@ import type { RackTop } from './rack-top.js';
 import { setUps } from './set-ups.js';
 import { assumedDiameters } from './words.js';
 
+/** The machines that the board goes to, for the short cautions of its pattern sheets. */
+const machinesOf = ({ slots, recesses, holes }: RackTop): readonly Machine[] => [
+  ...(slots.length > 0 ? ['hand-router' as const] : []), ...(recesses.length > 0 ? ['plunge-router' as const] : []), ...(holes.length > 0 ? ['drill-press' as const] : []), 'join',
+];
+
 /** The whole top; patches of the underside where it differs; a template for each kind of slot with its pitch sticks; test discs, recesses, joints. */
-export const draw = (top: RackTop, context: Context, font: Font, findings: readonly Finding[]): JigDrawing => {
+export const draw = (top: RackTop, context: Context, font: Font): JigDrawing => {
   const groups = templateGroups(top);
   const walked = (['front', 'rear'] as const).filter((edge) => top.slots.filter((s) => s.edge === edge).length > 1);
   return {
@@ -28,9 +32,7 @@ export const draw = (top: RackTop, context: Context, font: Font, findings: reado
       ...plugGroups(top.holes).map((holes, i) => drawPlug(holes, i + 1, context)), ...top.recesses.map((recess) => drawRecessTemplate(recess, top, context, font)),
       ...top.splits.map((station, i) => drawJoint(station, i + 1, top, context, font)),
     ],
-    setUps: setUps(top, context, font, findings), assumed: assumedDiameters(top, context.units),
-    cautions: [
-      ...(top.slots.length + top.recesses.length > 0 ? [shortRouterCaution(context.units)] : []), ...(top.holes.length > 0 ? [shortDrillCaution] : []), shortDustCaution,
-    ],
+    setUps: setUps(top, context, font), assumed: assumedDiameters(top, context.units),
+    cautions: shortCautionsAt(machinesOf(top), context.units),
   };
 };

@@ -7,6 +7,8 @@ import type { HoleFields } from './schema.js';
 export interface LegHole {
   readonly number: number;
   readonly round: string;
+  /** Whether the leg is only a written diameter. */
+  readonly unnamed: boolean;
   /** Diameter of the leg, and of the bit. */
   readonly leg: number;
   readonly bit: number;
@@ -41,7 +43,7 @@ export const solveHole = (fields: HoleFields, board: Board, number: number): Leg
   const shift = board.thickness * Math.tan(lean);
   const bit = round.diameter + clearance;
   return {
-    number, round: round.name, leg: round.diameter, bit, clearance, along, across, lean, toward, way, top,
+    number, round: round.name, unnamed: round.unnamed === true, leg: round.diameter, bit, clearance, along, across, lean, toward, way, top,
     under: point(top.x - way.x * shift, top.y - way.y * shift),
     halfLong: bit / 2 / Math.cos(lean), boreLength: board.thickness / Math.cos(lean), above: fields.above, below: fields.below,
   };

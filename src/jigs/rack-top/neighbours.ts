@@ -1,4 +1,4 @@
-import { landBetween, type Slot } from './slot.js';
+import { landBetween, mouthHalfWidth, type Slot } from './slot.js';
 import type { Board } from './board.js';
 import type { Land } from './rack-top.js';
 
@@ -17,16 +17,19 @@ export const eachPairInReach = (slots: readonly Slot[], reach: (slot: Slot) => n
   });
 };
 
-/** The narrowest land of the board, any two slots and either edge. Slots in order of station; exact. */
-export const narrowestLand = (board: Board, slots: readonly Slot[]): Land | undefined => {
-  const widest = slots.reduce((most, slot) => Math.max(most, slot.radius), 0);
+/**
+ * The narrowest land of the board, any two slots and either edge: between outlines, or as `between` measures. Slots in order of
+ * station; exact.
+ */
+export const narrowestLand = (board: Board, slots: readonly Slot[], between = landBetween): Land | undefined => {
+  const widest = slots.reduce((most, slot) => Math.max(most, mouthHalfWidth(slot)), 0);
   let least: Land | undefined;
   slots.forEach((a, i) => {
     for (let j = i + 1; j < slots.length; j++) {
       const b = slots[j]!;
       // No later slot can come nearer than this one along the board alone.
-      if (least !== undefined && b.at - a.at - a.radius - widest >= least.width) break;
-      const width = landBetween(board, a, b);
+      if (least !== undefined && b.at - a.at - mouthHalfWidth(a) - widest >= least.width) break;
+      const width = between(board, a, b);
       if (least === undefined || width < least.width) least = { between: [a, b], width };
     }
   });

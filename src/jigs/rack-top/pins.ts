@@ -1,9 +1,20 @@
+import { cutterClearance } from '../../shop/router.js';
 import type { RackTop } from './rack-top.js';
 import { mouthHalfWidth, type Slot } from './slot.js';
 import { slotGroups } from './words.js';
 
 /** Width of the pitch stick, mm: the pins stand on its middle line. */
 export const stickWidth = 40;
+
+/**
+ * Gap between the board's edge and the stick, kept by spacers, mm: wide enough for the cutter to run out of the mouth on its
+ * guide, and clear of the stick. Rounded up to 5 mm or 1/4 in.
+ */
+export const standOff = ({ cutter, pins }: Pick<RackTop, 'cutter' | 'pins'>): number =>
+  Math.ceil(((cutter.bushing ?? cutter.diameter) + 2 * cutterClearance) / pins.step - 1e-9) * pins.step;
+
+/** How far beyond the board's edge the template's opening runs, mm: it ends before the stick, and so does the cutter. */
+export const openingRun = (top: Pick<RackTop, 'cutter' | 'pins'>): number => standOff(top) - cutterClearance;
 
 /** Wood between a pin and the mouth, mm. */
 const besidePin = 10;
@@ -46,20 +57,5 @@ export const closestPins = (top: RackTop): number => {
   return (['front', 'rear'] as const).reduce((least, edge) => {
     const stations = pinStations(groups, edge);
     return stations.slice(1).reduce((near, x, i) => Math.min(near, x - stations[i]!), least);
-  }, Infinity);
-};
-
-/** The least room between a pin and the cut of any slot of its edge, its own or a neighbour's, along the stick, mm; Infinity without slots. */
-export const leastPinRoom = (top: RackTop): number => {
-  const groups = templateGroups(top);
-  return (['front', 'rear'] as const).reduce((least, edge) => {
-    const slots = top.slots.filter((s) => s.edge === edge);
-    let next = 0;
-    return pinStations(groups, edge).reduce((room, x) => {
-      // Both run in order of station, so that the slot to the right of a pin is never looked for from the start.
-      while (next < slots.length && slots[next]!.at < x) next++;
-      const beside = [slots[next - 1], slots[next]].flatMap((s) => (s === undefined ? [] : [Math.abs(s.at - x) - mouthHalfWidth(s)]));
-      return Math.min(room, ...beside.map((wood) => wood - top.cutter.offset - top.pins.diameter / 2));
-    }, least);
   }, Infinity);
 };

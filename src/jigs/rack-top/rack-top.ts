@@ -7,6 +7,9 @@ import type { Slot } from './slot.js';
 export interface Cutter {
   readonly diameter: number;
   readonly bushing: number | undefined;
+  /** Length of its cutting edges, where the spec says it; and thickness of the sheet that templates are made of. */
+  readonly length: number | undefined;
+  readonly templateThickness: number;
   /** How far the template's edge stands from the finished one, into the wood: (bushing − cutter)/2; 0 for flush trim. */
   readonly offset: number;
 }
@@ -23,6 +26,7 @@ export interface IndexPins {
 /** Loose spline of the joints, mm. */
 export interface Spline {
   readonly thickness: number;
+  /** Depth of the groove in each half; the spline is narrower than both together. */
   readonly groove: number;
   readonly margin: number;
 }
@@ -37,6 +41,8 @@ export interface Land {
 export interface RackTop {
   readonly board: Board;
   readonly slots: readonly Slot[];
+  /** Whether all slots come from one row, whose fields a remedy can then name. */
+  readonly oneRow: boolean;
   readonly holes: readonly LegHole[];
   readonly recesses: readonly Recess[];
   readonly cutter: Cutter;

@@ -6,10 +6,12 @@ import { offsetFreeForm } from '../../geometry/offset-free-form.js';
 import { isArcOutline, offsetPath } from '../../geometry/offset-path.js';
 import type { Path } from '../../geometry/path.js';
 import { pathsFromSvg } from '../../geometry/path-from-svg.js';
+import type { Point } from '../../geometry/point.js';
 import { polyline } from '../../geometry/shapes.js';
 import { after, scaling, transformPath, translation } from '../../geometry/transform.js';
 import type { Cutter } from './rack-top.js';
-import { disc, insideRadius, roundedBox } from './recess.js';
+import { radiusToSpare } from '../../shop/router.js';
+import { disc, roundedBox, tightestInside } from './recess.js';
 import type { RecessFields } from './schema.js';
 
 /** A recess's shape about the origin before it is turned and placed, mm. */
@@ -18,15 +20,13 @@ export interface RecessShape {
   readonly width: number;
   readonly height: number;
   readonly insideRadius: number;
+  readonly tightestAt: Point | undefined;
   readonly reached: Path | undefined;
   readonly template: Path | undefined;
 }
 
-/** A box whose radius is not given has the cutter's and this, mm. */
-export const radiusToSpare = 0.5;
-
 const circleShape = (diameter: number, { offset }: Cutter): RecessShape => ({
-  outline: disc(diameter), width: diameter, height: diameter, insideRadius: diameter / 2,
+  outline: disc(diameter), width: diameter, height: diameter, insideRadius: diameter / 2, tightestAt: undefined,
   reached: undefined, template: offset > 0 ? disc(diameter + 2 * offset) : undefined,
 });
 
@@ -36,7 +36,7 @@ const boxShape = (box: NonNullable<RecessFields['box']>, cutter: Cutter): Recess
   const cut = Math.max(radius, cutter.diameter / 2);
   const o = cutter.offset;
   return {
-    outline: roundedBox(width, height, radius), width, height, insideRadius: radius,
+    outline: roundedBox(width, height, radius), width, height, insideRadius: radius, tightestAt: undefined,
     reached: cut > radius ? roundedBox(width, height, cut) : undefined,
     template: o > 0 ? roundedBox(width + 2 * o, height + 2 * o, cut + o) : undefined,
   };
@@ -60,11 +60,11 @@ const reachedBy = (outline: Path, radius: number): Path =>
 const pathShape = (data: string, size: number, cutter: Cutter): RecessShape => {
   const outline = scaledOutline(data, size);
   const box = pathBounds(outline);
-  const inside = insideRadius(outline);
+  const { radius: inside, at } = tightestInside(outline);
   const reached = inside < cutter.diameter / 2 - 1e-9 ? reachedBy(outline, cutter.diameter / 2) : undefined;
   const outwards = (path: Path): Path => (isArcOutline(outline) && reached === undefined ? offsetPath(path, cutter.offset) : offsetFreeForm(path, cutter.offset));
   return {
-    outline, width: boxWidth(box), height: boxHeight(box), insideRadius: inside, reached,
+    outline, width: boxWidth(box), height: boxHeight(box), insideRadius: inside, tightestAt: at, reached,
     template: cutter.offset > 0 ? outwards(reached ?? outline) : undefined,
   };
 };

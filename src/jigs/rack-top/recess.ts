@@ -1,5 +1,5 @@
 import { pathArea } from '../../geometry/path-area.js';
-import { minimumRadius } from '../../geometry/minimum-radius.js';
+import { minimumRadius, type Bend } from '../../geometry/minimum-radius.js';
 import type { Path } from '../../geometry/path.js';
 import { point, type Point } from '../../geometry/point.js';
 import { circle, circularArc } from '../../geometry/shapes.js';
@@ -19,6 +19,8 @@ export interface Recess {
   readonly height: number;
   /** Least radius inside it: 0 at a sharp corner. */
   readonly insideRadius: number;
+  /** Where that bend is, on paper; undefined where there is none. */
+  readonly tightestAt: Point | undefined;
   /** What the cutter leaves, where it cannot reach into every corner. */
   readonly reached: Path | undefined;
   /** The template's opening for a guide bushing. */
@@ -43,8 +45,8 @@ export const roundedBox = (width: number, height: number, radius: number): Path 
 /** A circle about the origin by its diameter. */
 export const disc = (diameter: number): Path => circle(point(0, 0), diameter / 2);
 
-/** The least radius of an outline's bends towards its inside, which a cutter in the recess must get into; 0 at a sharp corner. */
-export const insideRadius = (outline: Path): number => {
+/** The tightest of an outline's bends towards its inside, which a cutter in the recess must get into; radius 0 at a sharp corner. */
+export const tightestInside = (outline: Path): Bend => {
   const { clockwise, anticlockwise } = minimumRadius(outline);
   return pathArea(outline) > 0 ? clockwise : anticlockwise;
 };

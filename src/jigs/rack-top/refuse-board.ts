@@ -1,10 +1,11 @@
+import { cureLength } from '../kit/report.js';
 import { edgeStart, type Board } from './board.js';
-import type { Report, Say } from './report.js';
+import type { TopFinding, Say } from './report.js';
 
 const stop = { severity: 'stop' } as const;
 
 /** Why a board cannot be of this shape; nothing where it can. */
-export const refuseBoard = (board: Board, say: Say): Report[] => {
+export const refuseBoard = (board: Board, say: Say): TopFinding[] => {
   const { length, width, endRadius, cornerRadius } = board;
   if (endRadius !== undefined && cornerRadius > 0) {
     return [{
@@ -17,14 +18,14 @@ export const refuseBoard = (board: Board, say: Say): Report[] => {
     return [{
       ...stop, code: 'end-radius-small', measured: endRadius, limit: width / 2,
       message: `An end of radius ${say(endRadius)} does not reach from edge to edge of a board ${say(width)} wide.`,
-      remedy: `At least ${say(width / 2)} (a half round), or cornerRadius for the corners alone.`,
+      remedy: `At least ${say.least(width / 2)} (a half round), or cornerRadius for the corners alone.`, would: [cureLength('board.endRadius', say.up(width / 2))],
     }];
   }
   const most = Math.min(width, length) / 2;
   if (cornerRadius > most) {
     return [{
       ...stop, code: 'corner-radius-large', measured: cornerRadius, limit: most,
-      message: `Corners of radius ${say(cornerRadius)} meet each other on a board ${say(length)} × ${say(width)}.`, remedy: `At most ${say(most)}.`,
+      message: `Corners of radius ${say(cornerRadius)} meet each other on a board ${say(length)} × ${say(width)}.`, remedy: `At most ${say.most(most)}.`, would: [cureLength('board.cornerRadius', say.down(most))],
     }];
   }
   if (2 * edgeStart(board) > length) {

@@ -1,9 +1,10 @@
+import { alongGrain, holeToEnd, sideWall } from '../../shop/walls.js';
 import { leastOver, gapBetween } from './convex.js';
 import { edgeDistance, endDistance, type Board } from './board.js';
 import { holeName, holeRegion, type LegHole } from './hole.js';
 import { slotRegion, type Slot } from './slot.js';
 import { eachHolePair, woodBetweenHoles } from './hole-webs.js';
-import type { Report, Say } from './report.js';
+import type { TopFinding, Say } from './report.js';
 
 const stop = { severity: 'stop' } as const;
 
@@ -21,7 +22,7 @@ export const slotsNear = (hole: LegHole, slots: readonly Slot[], reach: number):
   return slots.filter((s) => s.at + s.radius + reach > low - hole.halfLong && s.at - s.radius - reach < high + hole.halfLong);
 };
 
-const refuseHole = (hole: LegHole, board: Board, say: Say): Report[] => {
+const refuseHole = (hole: LegHole, board: Board, say: Say): TopFinding[] => {
   const { edge, end } = woodBeside(hole, board);
   if (edge > 0 && end > 0) return [];
   const across = Math.abs(hole.way.y) * Math.hypot(hole.top.x - hole.under.x, hole.top.y - hole.under.y);
@@ -36,36 +37,36 @@ const refuseHole = (hole: LegHole, board: Board, say: Say): Report[] => {
   return [{
     ...stop, code: 'hole-off-board', measured: Math.min(edge, end), limit: 0,
     message: `${holeName(hole)} breaks out of the ${edge <= end ? 'edge' : 'end'} of the board by ${say(-Math.min(edge, end))}, on one face at least.`,
-    remedy: `Move it at least ${say(8 - Math.min(edge, end))} inwards, which leaves ${say(8)} of wood.`,
+    remedy: `Move it at least ${say.least((edge <= end ? sideWall.sound : holeToEnd(hole.bit).sound) - Math.min(edge, end))} inwards, which leaves ${say(edge <= end ? sideWall.sound : holeToEnd(hole.bit).sound)} of wood.`,
   }];
 };
 
 /** Why the holes cannot be drilled as asked; nothing where they can. */
-export const refuseHoles = (holes: readonly LegHole[], slots: readonly Slot[], board: Board, say: Say): Report[] => {
+export const refuseHoles = (holes: readonly LegHole[], slots: readonly Slot[], board: Board, say: Say): TopFinding[] => {
   const off = holes.flatMap((hole) => refuseHole(hole, board, say));
   if (off.length > 0) return off;
   return [...refuseCrossing(holes, board, say), ...refuseInSlots(holes, slots, board, say)];
 };
 
-const refuseCrossing = (holes: readonly LegHole[], board: Board, say: Say): Report[] => {
-  const reports: Report[] = [];
+const refuseCrossing = (holes: readonly LegHole[], board: Board, say: Say): TopFinding[] => {
+  const reports: TopFinding[] = [];
   eachHolePair(holes, 0, (a, b) => {
     const wood = woodBetweenHoles(a, b, board);
     if (wood > 0) return;
     reports.push({
       ...stop, code: 'holes-meet', measured: wood, limit: 0, message: `${holeName(a)} and ${holeName(b)} run ${say(-wood)} into each other.`,
-      remedy: `Move them at least ${say(6 - wood)} farther apart, which leaves ${say(6)} of wood.`,
+      remedy: `Move them at least ${say.least(alongGrain(Math.max(a.bit, b.bit)).sound - wood)} farther apart, which leaves ${say(alongGrain(Math.max(a.bit, b.bit)).sound)} of wood.`,
     });
   });
   return reports;
 };
 
-const refuseInSlots = (holes: readonly LegHole[], slots: readonly Slot[], board: Board, say: Say): Report[] =>
+const refuseInSlots = (holes: readonly LegHole[], slots: readonly Slot[], board: Board, say: Say): TopFinding[] =>
   holes.flatMap((hole) => slotsNear(hole, slots, 0).flatMap((slot) => {
     const wood = woodToSlot(hole, slot, board);
     return wood > 0 ? [] : [{
       ...stop, code: 'hole-meets-slot', measured: wood, limit: 0,
       message: `${holeName(hole)} runs ${say(-wood)} into slot ${slot.number} between the top and the underside.`,
-      remedy: `Move one of them by at least ${say(8 - wood)}, which leaves ${say(8)} of wood.`,
+      remedy: `Move one of them by at least ${say.least(sideWall.sound - wood)}, which leaves ${say(sideWall.sound)} of wood.`,
     }];
   }));

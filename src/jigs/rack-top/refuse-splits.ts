@@ -1,8 +1,9 @@
 import type { RackTop } from './rack-top.js';
-import type { Report, Say } from './report.js';
+import type { TopFinding, Say } from './report.js';
 import { holeRegion } from './hole.js';
 import { leastOver } from './convex.js';
-import { edgeStart } from './board.js';
+import { cureLength } from '../kit/report.js';
+import { edgeStart, landLimits } from './board.js';
 import { mouthHalfWidth } from './slot.js';
 import { recessBounds } from './solve-recesses.js';
 
@@ -23,17 +24,17 @@ export const woodBesideSplit = (top: Pick<RackTop, 'board' | 'slots' | 'holes' |
 };
 
 /** Why the board cannot be joined where asked; nothing where it can. */
-export const refuseSplits = (top: Pick<RackTop, 'board' | 'slots' | 'holes' | 'recesses' | 'splits' | 'spline'>, say: Say): Report[] => [
-  ...top.splits.flatMap((station): Report[] => {
+export const refuseSplits = (top: Pick<RackTop, 'board' | 'slots' | 'holes' | 'recesses' | 'splits' | 'spline'>, say: Say): TopFinding[] => [
+  ...top.splits.flatMap((station): TopFinding[] => {
     const { wood, what } = woodBesideSplit(top, station);
     return wood > 0 ? [] : [{
       code: 'split-through', severity: 'stop', measured: wood, limit: 0,
-      message: `The joint at ${say(station)} runs through ${what}.`, remedy: `Move it at least ${say(19 - wood)} away, into a land.`,
+      message: `The joint at ${say(station)} runs through ${what}.`, remedy: `Move it at least ${say.least(landLimits(top.board).sound - wood)} away, into the middle of a land.`, about: ['joint'],
     }];
   }),
   ...(top.splits.length > 0 && top.spline.thickness >= top.board.thickness ? [{
-    code: 'spline-thick', severity: 'stop' as const, measured: top.spline.thickness, limit: top.board.thickness,
+    about: ['joint' as const], code: 'spline-thick', severity: 'stop' as const, measured: top.spline.thickness, limit: top.board.thickness,
     message: `A spline of ${say(top.spline.thickness)} does not go into a board of ${say(top.board.thickness)}.`,
-    remedy: `About a third of the board: ${say(top.board.thickness / 3)}.`,
+    remedy: `About a third of the board: ${say(top.board.thickness / 3)}.`, would: [cureLength('spline.thickness', say.down(top.board.thickness / 3))],
   }] : []),
 ];

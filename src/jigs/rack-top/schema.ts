@@ -88,6 +88,8 @@ const recess = (f: FieldReader) => z.strictObject({
 const cutter = (f: FieldReader) => z.strictObject({
   diameter: f.length({ about: 'Diameter of the router cutter', min: 1.5, max: 100 }),
   bushing: f.length({ about: 'Outside diameter of the guide bushing; left out: a flush-trim bit whose bearing is as large as the cutter', min: 2, max: 120 }).optional(),
+  length: f.length({ about: 'Length of its cutting edges; left out: the page says how long they may be', min: 2, max: 150 }).optional(),
+  templateThickness: f.length({ about: 'Thickness of the sheet that the template is made of; left out: 1/2 in (12 mm)', min: 2, max: 50 }).optional(),
 }).meta({ description: 'The cutter that follows the template: 1/2 in (12 mm) flush trim unless given' })
   .prefault({ diameter: f.units === 'inch' ? '1/2 in' : '12 mm' });
 

@@ -1,16 +1,16 @@
-import type { Report } from './report.js';
+import type { TopFinding } from './report.js';
 import type { Slot } from './slot.js';
 import { slotsNamed } from './words.js';
 
 /** A report about one slot, its name not yet put to it. */
-export interface SlotReport extends Omit<Report, 'message' | 'about'> {
+export interface SlotReport extends Omit<TopFinding, 'message' | 'about'> {
   readonly slot: Slot;
   /** The message for `slot 3` or `slots 1–6`; reads on for one and for several. */
   readonly message: (name: string) => string;
 }
 
 /** What is said alike of several slots said once, with all their numbers. Order of first mention. */
-export const saidOnce = (reports: readonly SlotReport[]): Report[] => {
+export const saidOnce = (reports: readonly SlotReport[]): TopFinding[] => {
   const alike = new Map<string, SlotReport[]>();
   for (const report of reports) {
     const key = JSON.stringify([report.code, report.message(''), report.remedy]);

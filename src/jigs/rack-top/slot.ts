@@ -17,6 +17,8 @@ export interface Slot {
   readonly at: number;
   readonly edge: 'front' | 'rear';
   readonly itemName: string;
+  /** Whether the item is only a written diameter. */
+  readonly unnamed: boolean;
   /** Diameter of the round in it. */
   readonly item: number;
   /** Widest part of what hangs from it. */
@@ -68,9 +70,13 @@ export const mouthRegion = (board: Board, slot: Slot): Convex => {
   return hullOf([point(x - half, y), point(x + half, y), point(x + slot.radius, y + inward), point(x - slot.radius, y + inward)]);
 };
 
-/** Wood between two slots at its narrowest, mouths not counted; negative where they run into each other. Exact. */
-export const landBetween = (board: Board, a: Slot, b: Slot): number => {
+/** Wood between the throats and seats of two slots at its narrowest; negative where they run into each other. Exact. */
+export const throatsApart = (board: Board, a: Slot, b: Slot): number => {
   const along = Math.abs(a.at - b.at);
   const across = a.edge === b.edge ? 0 : Math.max(0, board.width - a.depth - b.depth);
   return Math.hypot(along, across) - a.radius - b.radius;
 };
+
+/** Wood between the outlines of two slots at its narrowest: flares and eased corners of mouths on one edge counted. Exact. */
+export const landBetween = (board: Board, a: Slot, b: Slot): number =>
+  Math.min(throatsApart(board, a, b), a.edge === b.edge ? Math.abs(a.at - b.at) - mouthHalfWidth(a) - mouthHalfWidth(b) : Infinity);

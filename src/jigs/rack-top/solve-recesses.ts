@@ -1,13 +1,16 @@
+import { radiusToSpare } from '../../shop/router.js';
+import { recessWall } from '../../shop/walls.js';
+import { cureLength } from '../kit/report.js';
 import { GeometryError } from '../../errors/geometry-error.js';
 import { pathBounds } from '../../geometry/bounds.js';
 import { flattenPath } from '../../geometry/flatten-path.js';
 import type { Path } from '../../geometry/path.js';
-import { after, rotation, transformPath, translation } from '../../geometry/transform.js';
+import { after, rotation, transformPath, transformPoint, translation } from '../../geometry/transform.js';
 import { boardPoint, edgeDistance, endDistance, type Board } from './board.js';
 import type { Cutter } from './rack-top.js';
 import type { Recess } from './recess.js';
 import { recessShape, type RecessShape } from './recess-shape.js';
-import type { Report, Say } from './report.js';
+import type { TopFinding, Say } from './report.js';
 import type { RecessFields } from './schema.js';
 
 const stop = { severity: 'stop' } as const;
@@ -19,17 +22,17 @@ const measuring = 0.01;
 export const woodAround = (outline: Path, board: Board): number =>
   Math.min(...flattenPath(outline, measuring).map((p) => Math.min(edgeDistance(board, p), endDistance(board, p))));
 
-const place = (fields: RecessFields, shape: RecessShape, board: Board): Pick<Recess, 'centre' | 'outline' | 'reached' | 'template'> => {
+const place = (fields: RecessFields, shape: RecessShape, board: Board): Pick<Recess, 'centre' | 'outline' | 'reached' | 'template' | 'tightestAt'> => {
   const centre = boardPoint(board, fields.at[0], fields.at[1]);
   // Seen from above the turn is counter-clockwise; on paper y points down.
   const map = after(rotation(-fields.turn), translation(centre.x, centre.y));
   const put = (path: Path | undefined): Path | undefined => (path === undefined ? undefined : transformPath(map, path));
-  return { centre, outline: transformPath(map, shape.outline), reached: put(shape.reached), template: put(shape.template) };
+  const tightestAt = shape.tightestAt === undefined ? undefined : transformPoint(map, shape.tightestAt);
+  return { centre, outline: transformPath(map, shape.outline), reached: put(shape.reached), template: put(shape.template), tightestAt };
 };
 
-const refuseShape = (number: number, error: GeometryError, cutter: Cutter, say: Say): Report => {
-  const closes = error.message.startsWith('The offset outline');
-  return closes ? {
+const refuseShape = (number: number, error: GeometryError, cutter: Cutter, say: Say): TopFinding => {
+  return error.code === 'offset-closes-up' ? {
     ...stop, code: 'recess-cutter-cannot-enter', measured: cutter.diameter, limit: cutter.diameter,
     message: `A cutter of ${say(cutter.diameter)} does not pass everywhere through recess ${number}: it is narrower than that somewhere, or its outline crosses itself.`,
     remedy: 'A smaller cutter or a larger recess.',
@@ -39,23 +42,26 @@ const refuseShape = (number: number, error: GeometryError, cutter: Cutter, say: 
   };
 };
 
-const refusePlaced = (recess: Recess, board: Board, cutter: Cutter, say: Say): Report[] => {
+const refusePlaced = (recess: Recess, board: Board, cutter: Cutter, say: Say): TopFinding[] => {
   const wood = woodAround(recess.outline, board);
   const narrow = Math.min(recess.width, recess.height);
+  const soundDepth = board.thickness - recessWall.sound;
   return [
     ...(recess.depth >= board.thickness ? [{
       ...stop, code: 'recess-through-board', measured: recess.depth, limit: board.thickness,
       message: `Recess ${recess.number} is ${say(recess.depth)} deep in a board of ${say(board.thickness)}.`,
-      remedy: board.thickness > 6.5 ? `At most ${say(board.thickness - 6)}, which leaves a floor of ${say(6)}.` : 'A thicker board: one so thin leaves no floor.',
+      remedy: soundDepth > 0.5 ? `At most ${say.most(soundDepth)}, which leaves a floor of ${say(recessWall.sound)}.` : 'A thicker board: one so thin leaves no floor.',
+      would: soundDepth > 0.5 ? [cureLength(`recesses.${recess.number - 1}.depth`, say.down(soundDepth))] : [],
     }] : []),
     ...(wood <= 0 ? [{
       ...stop, code: 'recess-off-board', measured: wood, limit: 0,
-      message: `Recess ${recess.number} breaks out of the board by ${say(-wood)}.`, remedy: `Move it at least ${say(6 - wood)} inwards, which leaves ${say(6)} of wood.`,
+      message: `Recess ${recess.number} breaks out of the board by ${say(-wood)}.`, remedy: `Move it at least ${say.least(recessWall.sound - wood)} inwards, which leaves ${say(recessWall.sound)} of wood.`,
     }] : []),
     ...(recess.sort !== 'path' && narrow < cutter.diameter ? [{
       ...stop, code: 'recess-cutter-cannot-enter', measured: cutter.diameter, limit: narrow,
       message: `A cutter of ${say(cutter.diameter)} does not go into recess ${recess.number}, which is ${say(narrow)} wide.`,
-      remedy: `A cutter of at most ${say(narrow)}.`,
+      remedy: `A cutter of at most ${say.most(narrow - 2 * radiusToSpare)}.`,
+      would: narrow - 2 * radiusToSpare >= 1.5 && cutter.bushing === undefined ? [cureLength('cutter.diameter', say.down(narrow - 2 * radiusToSpare))] : [],
     }] : []),
   ];
 };
@@ -69,9 +75,9 @@ const solveOne = (fields: RecessFields, number: number, board: Board, cutter: Cu
 };
 
 /** The recesses, and why any of them cannot be cut. */
-export const solveRecesses = (all: readonly RecessFields[], board: Board, cutter: Cutter, say: Say): { readonly recesses: Recess[]; readonly refused: Report[] } => {
+export const solveRecesses = (all: readonly RecessFields[], board: Board, cutter: Cutter, say: Say): { readonly recesses: Recess[]; readonly refused: TopFinding[] } => {
   const recesses: Recess[] = [];
-  const refused: Report[] = [];
+  const refused: TopFinding[] = [];
   all.forEach((fields, i) => {
     try {
       const recess = solveOne(fields, i + 1, board, cutter);

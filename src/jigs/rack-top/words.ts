@@ -36,22 +36,24 @@ export const slotsNamed = (slots: readonly Slot[]): string =>
 export const leanWords = ({ lean }: LegHole): string =>
   lean === 0 ? 'square to the face' : `leans ${angleLabel(lean)}, up the arrow`;
 
-/** The compass turn in words, 0 along the board to the right, counter-clockwise seen from above. */
-export const compassWords = (toward: number): string => {
+/** A compass turn's direction in words, after its degrees; empty between the eight named ones. 0 along the board to the right, counter-clockwise from above. */
+export const compassName = (toward: number): string => {
   const names = ['right', 'rear right', 'rear', 'rear left', 'left', 'front left', 'front', 'front right'] as const;
   const turn = degrees(toward);
   const near = Math.round(turn / 45);
-  const exact = Math.abs(turn - 45 * near) < 0.05;
-  return `${angleLabel(toward)}${exact ? ` (towards the ${names[near % 8]})` : ''}`;
+  return Math.abs(turn - 45 * near) < 0.05 ? ` (towards the ${names[near % 8]})` : '';
 };
+
+/** The same with its degrees. */
+export const compassWords = (toward: number): string => `${angleLabel(toward)}${compassName(toward)}`;
 
 /** Measured diameters that the board depends on, in words. */
 export const assumedDiameters = ({ slots, holes }: RackTop, units: Units): readonly string[] => {
   const rounds = new Map([
-    ...slots.map((s) => [`${s.itemName}/${s.item}`, { name: s.itemName, d: s.item }] as const),
-    ...holes.map((h) => [`${h.round}/${h.leg}`, { name: h.round, d: h.leg }] as const),
+    ...slots.map((s) => [`${s.itemName}/${s.item}`, { name: s.itemName, d: s.item, unnamed: s.unnamed }] as const),
+    ...holes.map((h) => [`${h.round}/${h.leg}`, { name: h.round, d: h.leg, unnamed: h.unnamed }] as const),
   ]);
-  return [...rounds.values()].map(({ name, d }) => (name.startsWith('Ø') ? `Ø ${lengthLabel(d, units)}` : `${name} Ø ${lengthLabel(d, units)}`));
+  return [...rounds.values()].map(({ name, d, unnamed }) => `${unnamed ? '' : `${name} `}Ø ${lengthLabel(d, units)}`);
 };
 
 /** How the lining is called, its thickness said by `say`. */

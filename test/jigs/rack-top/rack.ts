@@ -17,6 +17,7 @@ export type Given = Readonly<Record<string, unknown>>;
 
 export const context: Context = {
   name: 'rack', units: 'mm', rounds: {}, shop: {}, drawingArea: { width: 183, height: 254 }, jig: () => undefined,
+  mistaken: (field, { code, message }) => { throw new Error(`${code}: ${field} ${message}`); },
 };
 
 export const board = { length: 800, width: 200, thickness: 27 } as const;
@@ -45,7 +46,7 @@ export const codesOf = (given: Given, within: Context = context): readonly strin
 
 /** The patterns drawn, by name. */
 export const patternsOf = (given: Given): ReadonlyMap<string, Drawing> =>
-  new Map(rackTop.draw(solved(given), context, testFont, []).patterns.map((p) => [p.name, p]));
+  new Map(rackTop.draw(solved(given), context, testFont).patterns.map((p) => [p.name, p]));
 
 /** A pattern as written to SVG and PDF and read back; `shift` is where its own origin stands on the sheet, mm. */
 export const writeAndRead = async (drawing: Drawing): Promise<{ readonly svg: SvgFile; readonly pdf: readonly PdfPath[]; readonly shift: Point }> => {
