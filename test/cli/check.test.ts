@@ -66,7 +66,7 @@ test('a finding that stops a jig ends check with 1, and is in the JSON', () => {
   expect(code).toBe(1);
   expect(jig!.values).toEqual({});
   expect(jig!.findings[0]).toMatchObject({ jig: 'brace saddle', severity: 'stop' });
-  expect(Object.keys(jig!.findings[0]!).sort()).toEqual(['code', 'jig', 'limit', 'measured', 'message', 'remedy', 'severity']);
+  expect(Object.keys(jig!.findings[0]!).sort()).toEqual(['about', 'code', 'jig', 'limit', 'measured', 'message', 'remedy', 'severity', 'would']);
 });
 
 test('check writes nothing', async () => {

@@ -42,7 +42,7 @@ jigs:
     expect(spec.jigs.map(({ fields }) => fields)).toEqual([
       { on: brace, angle: (24 * Math.PI) / 180, offset: 0, pin: { diameter: 9.5, through: false } },
       { on: { name: 'post', diameter: 34.925 }, angle: Math.atan(1 / 4), offset: -6.35 },
-      { on: { name: 'Ø 2″', diameter: 50.8 }, angle: Math.PI / 2, offset: 0 },
+      { on: { name: 'Ø 2″', diameter: 50.8, unnamed: true }, angle: Math.PI / 2, offset: 0 },
     ]);
   });
 

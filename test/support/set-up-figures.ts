@@ -49,7 +49,7 @@ export const columnFigures = (setUp: SetUp, table: string, column: string): numb
   const { columns, rows } = byCode(setUp.tables, table);
   const index = columns.findIndex(({ code }) => code === column);
   if (index < 0) throw new Error(`no column ${column}, of ${columns.map(({ code }) => code).join(', ')}`);
-  return rows.map((row) => numbersIn(row[index]!));
+  return rows.map((row) => numbersIn(row[index] ?? []));
 };
 
 /** Every code of a set-up that holds figures: a test that recomputes all of them compares its own list with this one. */

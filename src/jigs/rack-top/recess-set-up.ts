@@ -39,7 +39,7 @@ const guideFigures = ({ depth }: Recess, { diameter, bushing, offset, length, te
 ];
 
 const guideStep = ({ bushing, length, templateThickness }: Cutter): Step => (bushing !== undefined
-  ? { code: 'guide', words: ['Template above. The bushing rides on its edge from the first pass: any depth will do.'] }
+  ? { code: 'guide', words: ['Template above. The bushing rides on its edge from the first pass on, however shallow.'] }
   : {
     code: 'guide',
     words: length === undefined || length <= templateThickness ? ['Template above, a bit with its bearing on the SHANK; one with a bearing at the tip is for holes right through, template below. See that the bearing touches the template’s edge before the motor starts.']

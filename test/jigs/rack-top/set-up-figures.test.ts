@@ -49,7 +49,7 @@ describe('cutting slots', () => {
     is('pins', 6, Math.ceil((2 * (radius + 5 + 2.5 + 10) + 6) / 5) * 5);
     // The bushing and 3 mm on both sides, up to 5 mm.
     is('stand-off', Math.ceil((17 + 6) / 5) * 5);
-    is('land', 150 - 2 * radius);
+    is('land', 150 - 2 * (radius + 5));
     [250, 400, 550].forEach((at, i) => is(`station-${i + 1}`, at));
     step('template', 6, 12, 1.5);
     step('stick', 25);

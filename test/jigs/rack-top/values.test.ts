@@ -27,12 +27,14 @@ describe('slots', () => {
 
   it('take their pitch from the widest part and the gap, or from a sound land', () => {
     expect(valuesOf({ slots: { count: 3, item: 24, widest: 90, gap: 20, depth: 60 } })['stations']).toEqual([290, 400, 510]);
-    // 26 mm of slot and a land as wide as the board is thick where what hangs is no wider than that.
-    expect(valuesOf({ slots: { count: 3, item: 24, depth: 60 } })['stations']).toEqual([347, 400, 453]);
+    // 26 mm of slot, its mouth eased by 6 on both sides, and a land as wide as the board is thick where what hangs is no wider than that.
+    expect(valuesOf({ slots: { count: 3, item: 24, depth: 60 } })['stations']).toEqual([335, 400, 465]);
   });
 
-  it('leave a land of pitch − width on one edge, and the slant between alternate edges', () => {
-    expect(valuesOf({ slots })['land']).toBeCloseTo(150 - 26, 9);
+  it('leave a land of pitch − mouth on one edge, eased corners and flares counted, and the slant between alternate edges', () => {
+    expect(valuesOf({ slots })['land']).toBeCloseTo(150 - 26 - 2 * 6, 9);
+    expect(valuesOf({ slots: { ...slots, mouth: { ease: 0 } } })['land']).toBeCloseTo(150 - 26, 9);
+    expect(valuesOf({ slots: { ...slots, mouth: { flare: 8, run: 30 } } })['land']).toBeCloseTo(150 - 26 - 2 * 30 * Math.tan(radians(8)), 9);
     expect(valuesOf({ slots: { ...slots, pitch: 60, edge: 'alternate' } })['land']).toBeCloseTo(Math.hypot(60, 80) - 26, 9);
   });
 
@@ -40,7 +42,7 @@ describe('slots', () => {
     const v = valuesOf({ slots: [{ at: 600, item: 30, depth: 70 }, { at: 200, item: 20, depth: 50 }] });
     expect(v['stations']).toEqual([200, 600]);
     expect(v['slotWidth']).toEqual({ 1: 22, 2: 32 });
-    expect(v['land']).toBeCloseTo(400 - 11 - 16, 9);
+    expect(v['land']).toBeCloseTo(400 - 11 - 16 - 2 * 6, 9);
   });
 });
 
