@@ -4,8 +4,8 @@ import type { Cubic, Path } from './path.js';
 import type { Point } from './point.js';
 import { segmentPoint } from './segment-point.js';
 
-/** Greatest second derivative of a cubic; a chord over 1/n of the parameter sags by at most an eighth of it ÷ n². */
-const bend = ({ c1, c2, to }: Cubic, from: Point): number => 6 * Math.max(
+/** Greatest second derivative of a cubic; a chord over 1/n of the parameter sags by at most an eighth of it ÷ n². Exact. */
+export const cubicBend = ({ c1, c2, to }: Cubic, from: Point): number => 6 * Math.max(
   Math.hypot(from.x - 2 * c1.x + c2.x, from.y - 2 * c1.y + c2.y),
   Math.hypot(c1.x - 2 * c2.x + to.x, c1.y - 2 * c2.y + to.y),
 );
@@ -19,7 +19,7 @@ export const chordCount = ({ segment, from }: PlacedSegment, tolerance: number):
       const step = 2 * Math.acos(Math.max(0, 1 - tolerance / radius));
       return Math.max(1, Math.ceil(Math.abs(segment.t1 - segment.t0) / step));
     }
-    case 'cubic': return Math.max(1, Math.ceil(Math.sqrt(bend(segment, from) / (8 * tolerance))));
+    case 'cubic': return Math.max(1, Math.ceil(Math.sqrt(cubicBend(segment, from) / (8 * tolerance))));
   }
 };
 

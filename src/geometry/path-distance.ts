@@ -2,6 +2,7 @@ import { greatestHalfDiameter } from './arc-to-cubics.js';
 import { segmentBounds } from './bounds.js';
 import type { Box } from './box.js';
 import { explicitSegments, type PlacedSegment } from './explicit-segments.js';
+import { cubicBend } from './flatten-path.js';
 import { isCircular } from './length.js';
 import { lineArcDistance, type PointPair } from './line-arc-distance.js';
 import type { Path } from './path.js';
@@ -25,11 +26,7 @@ const sagOf = ({ segment, from }: PlacedSegment, a: number, b: number): number =
       const half = Math.min(Math.PI, Math.abs(segment.t1 - segment.t0) * (b - a) / 2);
       return greatestHalfDiameter(segment.u, segment.v) * (1 - Math.cos(half));
     }
-    case 'cubic': {
-      const { c1, c2, to } = segment;
-      const bend = 6 * Math.max(Math.hypot(from.x - 2 * c1.x + c2.x, from.y - 2 * c1.y + c2.y), Math.hypot(c1.x - 2 * c2.x + to.x, c1.y - 2 * c2.y + to.y));
-      return (bend * (b - a) * (b - a)) / 8;
-    }
+    case 'cubic': return (cubicBend(segment, from) * (b - a) * (b - a)) / 8;
   }
 };
 

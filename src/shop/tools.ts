@@ -16,8 +16,10 @@ export const leastSawBlank = 300;
 export const sawAllowance = 1;
 /** Error of a saw's or a table's setting that sheets reckon with. */
 export const settingError = radians(0.5);
-/** Below this angle to a round's axis the bit of a guide block rides along the surface: no guide is offered. */
-export const leastGuideAngle = radians(15);
+/** Below this angle to a round's axis a bit rides along the surface and does not enter. */
+export const leastDrillAngle = radians(15);
+/** Whether a bit at this angle to a round's axis rides along it, radians. */
+export const isTooFlatToDrill = (angle: number): boolean => angle < leastDrillAngle - 1e-12;
 /** Cut of a saw carrier that is turned less than this is all edge: no carrier is needed, or the saw's reading is lowered. */
 export const leastCarrierTurn = radians(3);
 /** A carrier longer than this does not lie on a saw's stand or bench. */

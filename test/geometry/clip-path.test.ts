@@ -48,6 +48,12 @@ describe('clipPath', () => {
     near(phase, 75, 1e-12);
   });
 
+  it('does not join the last part to a first that begins elsewhere, though both begin at a corner on the border', () => {
+    const corners = [point(10, 5), point(15, 6), point(10, 8), point(5, 8), point(5, 12), point(2, 12), point(2, 5)];
+    const parts = clipPath(polyline(corners, true), box);
+    expect(parts.map(({ path }) => [path.start, pathEnd(path)])).toEqual([[point(10, 8), point(5, 10)], [point(2, 10), point(10, 5)]]);
+  });
+
   it('keeps a closed path closed when only its start lies on the border', () => {
     expect(clipPath(rectangle(10, 2, -4, 4), box)).toEqual([{ path: rectangle(10, 2, -4, 4), phase: 0 }]);
   });

@@ -32,6 +32,14 @@ describe('pathArea', () => {
 });
 
 describe('flattenPath', () => {
+  it('takes as many chords of a cubic as the greatest second derivative asks for, at either end', () => {
+    // B″ = 6(P0 − 2P1 + P2) at 0 and 6(P1 − 2P2 + P3) at 1; n = √(|B″|max ÷ 8·tolerance). de Boor, A Practical Guide to Splines.
+    const cubic = (c1: Point, c2: Point, to: Point): Path => ({ start: point(3, 1), closed: false, segments: [{ kind: 'cubic', c1, c2, to }] });
+    // At 0: (3 − 22 + 40, 1 − 8 + 9) = (21, 2), at 1: (11 − 80 + 60, 4 − 18 + 5) = (−9, −9).
+    expect(flattenPath(cubic(point(11, 4), point(40, 9), point(60, 5)), 0.01)).toHaveLength(Math.ceil(Math.sqrt((6 * Math.hypot(21, 2)) / 0.08)) + 1);
+    // At 0: (3 − 20 + 20, 1 − 4 + 3) = (3, 0), at 1: (10 − 40 + 70, 2 − 6 + 40) = (40, 36).
+    expect(flattenPath(cubic(point(10, 2), point(20, 3), point(70, 40)), 0.01)).toHaveLength(Math.ceil(Math.sqrt((6 * Math.hypot(40, 36)) / 0.08)) + 1);
+  });
   it('keeps chords within the tolerance', () => {
     fc.assert(fc.property(anyPath, (path) => {
       const corners = flattenPath(path, 0.05);
@@ -136,7 +144,29 @@ describe('minimumRadius', () => {
 
   it('of an ellipse is b²/a', () => near(radii(ellipse(point(1, 2), 50, 20, 0.4)).clockwise, 8, 1e-4));
 
-  it('of a cubic is that of its sharpest bend', () => {
+  it('of a cubic is that of its sharpest bend, wherever it lies, to 1e-6', () => {
+    // Curvature of a Bézier curve from its own derivatives, at 200 001 places: |B′ × B″| ÷ |B′|³.
+    const sharpest = ([p, q, r, s]: readonly [Point, Point, Point, Point]): number => {
+      let most = 0;
+      for (let i = 0; i <= 200_000; i += 1) {
+        const [t, u] = [i / 200_000, 1 - i / 200_000];
+        const first = (a: number, b: number, c: number, d: number): number => 3 * (u * u * (b - a) + 2 * u * t * (c - b) + t * t * (d - c));
+        const second = (a: number, b: number, c: number, d: number): number => 6 * (u * (c - 2 * b + a) + t * (d - 2 * c + b));
+        const [x1, y1, x2, y2] = [first(p.x, q.x, r.x, s.x), first(p.y, q.y, r.y, s.y), second(p.x, q.x, r.x, s.x), second(p.y, q.y, r.y, s.y)];
+        most = Math.max(most, Math.abs(x1 * y2 - y1 * x2) / Math.hypot(x1, y1) ** 3);
+      }
+      return most;
+    };
+    for (const [c1, c2, to] of [
+      [point(10, 30), point(12, -25), point(40, 5)], [point(31, 17), point(-9, 18), point(24, -3)], [point(5, 40), point(26, 44), point(30, 0)], [point(22, 1), point(25, 3), point(25.5, 30)],
+    ] as const) {
+      const found = radii({ start: point(0, 0), closed: false, segments: [{ kind: 'cubic', c1, c2, to }] });
+      const least = Math.min(found.clockwise, found.anticlockwise);
+      near(least * sharpest([point(0, 0), c1, c2, to]), 1, 1e-6);
+    }
+  });
+
+  it('of a cubic like a parabola is its vertex’s', () => {
     // A parabola y = x²/4 as a cubic: radius 2 at its vertex.
     const parabola: Path = { start: point(-4, 4), closed: false, segments: [{ kind: 'cubic', c1: point(-4 / 3, -4 / 3), c2: point(4 / 3, -4 / 3), to: point(4, 4) }] };
     const { clockwise, anticlockwise } = radii(parabola);

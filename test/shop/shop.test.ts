@@ -62,7 +62,7 @@ test('walls, skins and allowances are those of the shop’s practice', () => {
 
 test('tools reach, and hands keep, what is common practice', () => {
   const degrees = (rad: number): number => (rad * 180) / Math.PI;
-  expect([tools.usualReach, tools.leastGuideAngle, tools.settingError, tools.leastCarrierTurn].map((rad) => Number(degrees(rad).toFixed(9)))).toEqual([45, 15, 0.5, 3]);
+  expect([tools.usualReach, tools.leastDrillAngle, tools.settingError, tools.leastCarrierTurn].map((rad) => Number(degrees(rad).toFixed(9)))).toEqual([45, 15, 0.5, 3]);
   expect([tools.usualKerf, tools.handsFromBlade, tools.handsFromCutter, tools.leastSawBlank, tools.sawAllowance]).toEqual([3.175, 150, 100, 300, 1]);
 });
 

@@ -59,7 +59,7 @@ const longBlankLines = ({ s: { block } }: Page, place: Place): Item[] => {
 
 /** The blank with its bore and the sole's line, side view, block upright. */
 export const blockPicture = (page: Page): Drawing => {
-  const { s, name, font } = page;
+  const { s, font } = page;
   const { block, angle } = s;
   const k = size / Math.max(block.height, 1.4 * block.length);
   const half = block.length / 2;
@@ -81,5 +81,5 @@ export const blockPicture = (page: Page): Drawing => {
       centre: foot, radius: corner + 4, from: Math.PI / 2, to: Math.PI / 2 + angle, label: angleLabel(angle), drawn: [corner, corner],
     }, font) : []),
   ];
-  return asDrawing('block', `${name}: the block from its left side, not to scale`, items, page);
+  return asDrawing('block', 'the block from its left side', items, page);
 };

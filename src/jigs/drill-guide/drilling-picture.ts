@@ -67,7 +67,7 @@ const angleItems = ({ s, font }: Page, { k, right, face, at, bit, block }: View)
 
 /** Block and bit on the work, side view, work level, acute side to the right. */
 export const drillingPicture = (page: Page): Drawing => {
-  const { s, name } = page;
+  const { s } = page;
   const view = viewOf(s);
   const { k, underside, bit } = view;
   const half = s.drill / 2;
@@ -81,5 +81,5 @@ export const drillingPicture = (page: Page): Drawing => {
     ...angle.items,
     ...leader({ at: tip, elbow: point(tip.x - 8, -k * underside + 6), side: 'left', label: through ? 'right through' : 'point' }),
   ];
-  return asDrawing('drilling', `${name}: block on the work, not to scale`, items, page);
+  return asDrawing('drilling', 'the block on the work', items, page);
 };

@@ -3,6 +3,7 @@ import type { Report } from '../kit/report.js';
 import type { SaddleCopeSolution, SaddleEnd } from '../saddle-cope/solve.js';
 import { holeAllowance } from '../../shop/bit-length.js';
 import type { DrillGuideFields } from './schema.js';
+import { refuseAngle } from './refusals.js';
 import type { Work } from './work.js';
 
 /** What the guide drills: asked for in the spec, or taken from a saddle cope. mm, radians. */
@@ -48,6 +49,7 @@ export const pairWith = (fields: DrillGuideFields & { readonly from: string }, c
   if (end === undefined) {
     return context.mistaken('end', { code: 'pair-has-no-far-end', message: 'names an end that the saddle-cope has not', got: name, allowed: 'near; or give that jig a farEnd' });
   }
+  if (end.noPin === 'too-flat') return { refused: refuseAngle(end.joint, { paired: true }) };
   if (end.pin === undefined) {
     return context.mistaken('from', {
       code: 'pair-has-no-pin', message: 'names a saddle-cope without a pin, so there is no hole to meet', got: from,

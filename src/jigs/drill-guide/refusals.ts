@@ -1,4 +1,4 @@
-import { leastGuideAngle } from '../../shop/tools.js';
+import { isTooFlatToDrill, leastDrillAngle } from '../../shop/tools.js';
 import { blockWall, holeShare } from '../../shop/walls.js';
 import { angleOf, diameterOf, lengthOf, words } from '../../units/quantity.js';
 import { degrees } from '../../units/units.js';
@@ -34,10 +34,11 @@ interface Asking {
   readonly paired: boolean;
 }
 
-const refuseAngle = ({ angle }: Task, { paired }: Asking): readonly Report[] => (angle >= leastGuideAngle - 1e-12 ? [] : [{
-  ...atHole, code: 'angle-too-flat', measured: degrees(angle), limit: degrees(leastGuideAngle),
+/** A bit that would ride along a round and not enter it; radians. */
+export const refuseAngle = ({ angle }: Pick<Task, 'angle'>, { paired }: Pick<Asking, 'paired'>): readonly Report[] => (!isTooFlatToDrill(angle) ? [] : [{
+  ...atHole, code: 'angle-too-flat', measured: degrees(angle), limit: degrees(leastDrillAngle),
   message: words`At ${angleOf(angle)} to the axis of a round the bit rides along the surface and does not enter.`,
-  remedy: words`An angle of ${angleOf(leastGuideAngle)} at least.`, would: paired ? [] : [cureAngle('angle', leastGuideAngle)],
+  remedy: words`An angle of ${angleOf(leastDrillAngle)} at least.`, would: paired ? [] : [cureAngle('angle', leastDrillAngle)],
 }]);
 
 const refuseReach = ({ drill, work, depth }: Task, { context, paired }: Asking): readonly Report[] => {

@@ -1,8 +1,9 @@
 import { depthLeaving, farWallInRound } from '../../geometry/far-wall.js';
 import { holeAllowance } from '../../shop/bit-length.js';
-import { leastGuideAngle } from '../../shop/tools.js';
+import { leastDrillAngle } from '../../shop/tools.js';
 import { farWall, skin as skinLimits } from '../../shop/walls.js';
 import { angleOf, diameterOf, lengthOf, words, type Words } from '../../units/quantity.js';
+import { degrees } from '../../units/units.js';
 import type { Context } from '../jig.js';
 import { isSquareAngle } from '../kit/angle-figures.js';
 import { checkBit } from '../kit/check-bit.js';
@@ -81,17 +82,11 @@ const skinFinding = ({ pin, end, where, about, context }: Checked): readonly Rep
   }));
 };
 
-/** A way to drill the main without the drill press's table. */
-const withoutTable = (angle: number, name: string): Words => (angle >= leastGuideAngle - 1e-12
-  ? [`Drill it by hand in a guide block made from this cope: kind drill-guide, from: ${name}.`]
-  : words`Leave the pin out (diameter 0) and hold the joint by a pin square through branch and main, drilled once they are fitted: below ${angleOf(leastGuideAngle)} a bit rides along the surface.`);
-
 const pressFindings = ({ pin, end, where, about, context }: Checked): readonly Report[] => {
   const { angle } = end.joint;
-  const remedy = withoutTable(angle, context.name);
-  const guided = angle >= leastGuideAngle - 1e-12;
   const tilt = isSquareAngle(angle) ? [] : checkTableTilt(Math.PI / 2 - angle, {
-    about, what: [`The hole for the pin in the main${where}`], remedy, would: guided ? [] : [cureLength('pin.diameter', 0)],
+    about, what: [`The hole for the pin in the main${where}`],
+    remedy: [`Drill it by hand in a guide block made from this cope: kind drill-guide, from: ${context.name}.`],
   }, context);
   const raised: Words = ['Drill to the end of the stroke, raise the table without moving the work, and go on; or by hand in a guide.'];
   const strokes = [
@@ -106,9 +101,18 @@ const bitFindings = ({ pin, end, where, about, context }: Checked): readonly Rep
   forWhat: [`for the pin${where}`], otherwise: ['drill the branch’s hole in two steps, the end sawn off square nearer to the horn between them'],
 }, context);
 
+/** A main that no bit enters: the end is drawn without a pin, and its page says so. */
+const tooFlat = ({ name, joint: { angle } }: SaddleEnd, where: string): Report => ({
+  code: 'pin-too-flat', severity: 'warn', measured: degrees(angle), limit: degrees(leastDrillAngle),
+  about: { operation: 'hollow', end: name }, would: [cureLength('pin.diameter', 0)],
+  message: words`No pin is laid out${where}: at ${angleOf(angle)} to the main’s axis a bit rides along the surface and does not enter.`,
+  remedy: ['Hold the joint by a pin square through branch and main, drilled once they are fitted; pin: { diameter: 0 } says that none is wanted.'],
+});
+
 /** What the pin of one end asks for. Limits are common practice; the walls are the hole's, not the pin's. */
 export const checkPin = (end: SaddleEnd, where: string, context: Context): readonly Report[] => {
   const { pin } = end;
+  if (end.noPin === 'too-flat') return [tooFlat(end, where)];
   if (pin === undefined) return [];
   const checked: Checked = { pin, end, where, about: { operation: 'drill-pin', end: end.name }, context };
   return [sizeFinding, lengthFinding, wallFinding, skinFinding, bitFindings, pressFindings].flatMap((find) => find(checked));

@@ -2,7 +2,6 @@ import { pictureOf } from '../../drawing/arrange.js';
 import type { Figure, SetUp, Step } from '../../drawing/set-up.js';
 import { holeAllowance } from '../../shop/bit-length.js';
 import { cautionsAt } from '../../shop/cautions.js';
-import { leastGuideAngle } from '../../shop/tools.js';
 import { diameterOf, lengthOf, slopeOf, words, type Words } from '../../units/quantity.js';
 import { jointAngleFigures, offsetFigures } from './hollow-figures.js';
 import { jointViews } from './joint-picture.js';
@@ -57,7 +56,7 @@ const markStep = (end: SaddleEnd): Step => {
 };
 
 const pressStep = (end: SaddleEnd, name: string): Step => {
-  const guide = end.joint.angle >= leastGuideAngle - 1e-12 ? `; or by hand in a guide block made from this cope (drill-guide, from: ${name})` : '';
+  const guide = `; or by hand in a guide block made from this cope (drill-guide, from: ${name})`;
   const offset = offsetOverMain(end);
   const beside: Words = offset === 0 ? [''] : words` The bit stands ${lengthOf(Math.abs(offset))} to the ${sideOf(offset)} of the round’s middle, ${isSquare(end) ? 'seen along the main from clock 0' : 'seen from the acute side'}: move the fence.`;
   if (isSquare(end)) return { code: 'drill-main', words: words`Drill the main square, in a V, table level${guide}.${beside}` };

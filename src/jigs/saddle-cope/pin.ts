@@ -3,6 +3,7 @@ import type { SaddleJoint } from '../../geometry/saddle.js';
 import { saddleHeights } from '../../geometry/saddle-heights.js';
 import { holeAllowance } from '../../shop/bit-length.js';
 import { nearestBit, ownedBits, usualPoint } from '../../shop/bits.js';
+import { isTooFlatToDrill } from '../../shop/tools.js';
 import type { Context } from '../jig.js';
 import type { PinFields } from './schema.js';
 
@@ -46,9 +47,13 @@ export function holeOf({ main, angle, offset }: SaddleJoint, pin: Pick<Pin, 'dia
   return { round: main, offset, angle, bit: pin.diameter / 2, point: pin.point };
 }
 
-/** The pin of a joint with what the spec leaves out filled in; undefined where the spec asks for none. */
-export const solvePin = (fields: PinFields, joint: SaddleJoint, context: Context): Pin | undefined => {
-  if (fields.diameter === 0) return undefined;
+/** Why an end has no pin: the spec asks for none, or no bit enters the main at so flat an angle. */
+export type NoPin = 'not-asked' | 'too-flat';
+
+/** The pin of a joint with what the spec leaves out filled in, or why it has none. */
+export const solvePin = (fields: PinFields, joint: SaddleJoint, context: Context): Pin | NoPin => {
+  if (fields.diameter === 0) return 'not-asked';
+  if (isTooFlatToDrill(joint.angle)) return 'too-flat';
   const diameter = fields.diameter ?? defaultDiameter(2 * joint.branch, context);
   const intoMain = fields.intoMain ?? (2 / 3) * 2 * joint.main;
   const intoBranch = fields.intoBranch ?? leastInBranch(diameter);

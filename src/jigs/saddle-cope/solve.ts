@@ -7,7 +7,7 @@ import type { Round } from '../../spec/spec.js';
 import type { Context, Outcome } from '../jig.js';
 import { entryOf, type Entry } from './entry.js';
 import { firstCutOf, type FirstCut } from './first-cut.js';
-import { solvePin, type Pin } from './pin.js';
+import { solvePin, type NoPin, type Pin } from './pin.js';
 import { reachRefusals } from './reach.js';
 import type { SaddleCopeFields } from './schema.js';
 
@@ -37,7 +37,9 @@ export interface SaddleEnd {
   readonly ordinates: readonly number[];
   readonly firstCut: FirstCut;
   readonly entry: Entry;
+  /** One of the two. */
   readonly pin?: Pin;
+  readonly noPin?: NoPin;
 }
 
 /** A saddle cope with its numbers: mm and radians. */
@@ -78,7 +80,7 @@ const solveEnd = ({ name, main, joint, twist }: Asked, { abrasive, wingAllowance
     ordinates: Array.from({ length: 24 }, (_, i) => saddleHeight(joint, i * step)),
     firstCut: firstCutOf(joint, least, wingAllowance),
     entry: entryOf(joint),
-    ...(solved === undefined ? {} : { pin: solved }),
+    ...(typeof solved === 'string' ? { noPin: solved } : { pin: solved }),
   };
 };
 

@@ -22,7 +22,7 @@ const cases: readonly [string, PlainSpec][] = [
   ['pin-wall-thin', spec('inch', 25, 50, { pin: { diameter: '10 mm', intoMain: '48 mm' } })],
   ['pin-breaks-out', spec('mm', 25, 50, { pin: { diameter: '10 mm', intoMain: '60 mm' } })],
   ['pin-skin-thin', spec('mm', 16, 50, { offset: '16.8 mm', pin: { diameter: '8 mm' } })],
-  ['table-tilt-unknown', spec('mm', 25, 50, { angle: 12 })],
+  ['pin-too-flat', spec('mm', 25, 50, { angle: 12 })],
   ['ends-meet', spec('inch', 25, 50, { centres: '60 mm', pin: { diameter: 0 }, farEnd: { main: 'post', angle: 60 } })],
 ];
 

@@ -209,13 +209,17 @@ test('the toe of the first cut lies 16.9 mm beyond the horn on a 1-1/8 in brace 
   expect(beyond(15.875, 15.875, 20)).toBeCloseTo(43.616, 3);
 });
 
-test('a cope at 12° has no guide to offer: its page and its warning say what to do instead', () => {
-  const steep = solved(fields({ angle: rad(12), mainDiameter: 34, branchDiameter: 28 }));
-  const page = setUpOf(saddleCope.draw(steep, context, testFont), 'drill-pin');
-  expect(stepText(page, 'drill-main', 'mm')).not.toContain('guide');
-  const tilt = saddleCope.check(steep, context).find((f) => f.code === 'table-tilt-unknown')!;
-  expect(tilt.remedy).toContain('Leave the pin out');
-  expect(tilt.would).toEqual([{ field: 'pin.diameter', value: 0, unit: 'mm' }]);
+test('a cope at 12° has no hole to drill and no guide to offer: the page of its hollow says what holds the joint', () => {
+  const findingsAt = (angleDeg: number, pin = {}) => saddleCope.check(solved(fields({ angle: rad(angleDeg), mainDiameter: 34, branchDiameter: 28, pin })), context);
+  const drawn = saddleCope.draw(solved(fields({ angle: rad(12), mainDiameter: 34, branchDiameter: 28 })), context, testFont);
+  expect(drawn.setUps.map(({ code }) => code)).toEqual(['hollow']);
+  const [flat, ...more] = findingsAt(12).filter((f) => f.about.operation !== 'hollow' || f.code.startsWith('pin'));
+  expect(flat).toMatchObject({ code: 'pin-too-flat', measured: expect.closeTo(12, 9), limit: expect.closeTo(15, 9), about: { operation: 'hollow', end: 'near' } });
+  expect(more).toEqual([]);
+  expect(flat!.remedy).toContain('a pin square through branch and main');
+  expect(flat!.would).toEqual([{ field: 'pin.diameter', value: 0, unit: 'mm' }]);
+  expect(findingsAt(15).map(({ code }) => code)).not.toContain('pin-too-flat');
+  expect(findingsAt(12, { diameter: 0 }).map(({ code }) => code)).not.toContain('pin-too-flat');
 });
 
 test('a square joint says nothing of throat, long point, acute side, uphill or tilt', () => {
