@@ -20,7 +20,7 @@ export const holePicture = (hole: LegHole, { board: { thickness } }: RackTop, { 
   const shift = thickness * slope;
   const [left, right] = [-halfLong - shift - 16, halfLong + 28];
   const face = (y: number): Item[] => [
-    shape('cut', line(point(left, y), at(-halfLong - (y === 0 ? 0 : 0), y))), shape('cut', line(at(halfLong, y), point(right, y))),
+    shape('cut', line(point(left, y), at(-halfLong, y))), shape('cut', line(at(halfLong, y), point(right, y))),
   ];
   const rise = Math.max(20, 0.55 * bit);
   const items: Item[] = [
