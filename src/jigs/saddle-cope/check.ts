@@ -102,9 +102,11 @@ const lengthFindings = (s: SaddleCopeSolution, { units }: Context): readonly Rep
   const least = s.near.crest + s.far.crest + leastBetween;
   if (s.centres >= least) return [];
   const enough = remediesIn(units).atLeast(least);
+  const between = s.centres - least + leastBetween;
   return [{
     code: 'ends-meet', severity: 'stop', measured: s.centres, limit: least, about: { operation: 'hollow' },
-    message: words`With ${lengthOf(s.centres)} between the crossings the two hollows leave ${lengthOf(s.centres - least + leastBetween)} of wood between them.`,
+    message: words`With ${lengthOf(s.centres)} between the crossings the two hollows ${between > 0 ? words`leave ${lengthOf(between)} of wood between them, less than ${lengthOf(leastBetween)}`
+      : words`run ${lengthOf(-between)} into each other`}.`,
     remedy: words`Centres of at least ${lengthOf(enough)}.`, would: [cureLength('centres', enough)],
   }];
 };

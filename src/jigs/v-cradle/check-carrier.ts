@@ -76,7 +76,7 @@ const checkSize = (s: VCradleSolution, c: Carrier, context: Context): readonly R
   const reach = context.shop.saw?.reach;
   return [
     ...checkSawDepth(height, 0, {
-      about, what: [`Carrier and ${c.round.name}`], would: possible ? [cureLength('block.height', lower)] : [],
+      about, what: [`The carrier with ${c.round.name} in it`], would: possible ? [cureLength('block.height', lower)] : [],
       remedy: possible ? words`A carrier ${lengthOf(lower)} high; or finish the cut by hand in the kerf.` : ['Finish the cut by hand in the kerf.'],
     }, context),
     ...(reach === undefined || c.bladeReach <= reach + 1e-9 ? [] : [{

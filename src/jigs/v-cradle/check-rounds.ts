@@ -2,7 +2,7 @@ import { lengthOf, words } from '../../units/quantity.js';
 import type { Context } from '../jig.js';
 import { cureLength, remediesIn, type Concern, type Report } from '../kit/report.js';
 import type { HeldRound } from './held-round.js';
-import { leastGap, soundPart } from './limits.js';
+import { flatFor, leastGap, soundPart } from './limits.js';
 import type { VCradleSolution } from './solve.js';
 
 /** One round held, with what the reports on it are about. */
@@ -36,15 +36,12 @@ const checkDepth = (checked: Checked): readonly Report[] => {
   }];
 };
 
-/** Flat at which a round is `gap` clear of it; the contacts stay on the flanks then too. */
-const flatFor = ({ h, s }: Checked, gap: number): number => Math.max(0, 2 * Math.tan(s.groove.halfAngle) * (h.axisHeight - h.radius - gap));
-
 const checkFlat = (checked: Checked): readonly Report[] => {
   const { h, s, about, context } = checked;
   const half = s.groove.flat / 2;
-  const sound = Math.max(0, remediesIn(context.units).atMost(flatFor(checked, leastGap)));
+  const sound = Math.max(0, remediesIn(context.units).atMost(flatFor(h.radius, s.groove.halfAngle, leastGap)));
   const would = [cureLength('flat', sound)];
-  const narrower = words`Make the flat ${lengthOf(sound)} or narrower; it must be less than ${lengthOf(flatFor(checked, 0))}.`;
+  const narrower = words`Make the flat ${lengthOf(sound)} or narrower; it must be less than ${lengthOf(flatFor(h.radius, s.groove.halfAngle, 0))}.`;
   if (h.contactHalfWidth <= half) return [{
     code: 'contacts-leave-flanks', severity: 'stop', measured: h.contactHalfWidth, limit: half, about, would, remedy: narrower,
     message: words`${h.round.name} is too thin for the flat: it would touch the flanks ${lengthOf(h.contactHalfWidth)} from the middle, and they begin at ${lengthOf(half)}.`,

@@ -16,6 +16,9 @@ export const leastBearing = 150;
 export const bearingDiameters = 4;
 /** Air under a round below which dust lifts it. */
 export const leastGap = 0.5;
+/** Flat at which a round of radius r is `gap` clear of it, 2·tan h·(r/sin h − r − gap), or 0; the contacts stay on the flanks then too. Exact. */
+export const flatFor = (radius: number, halfAngle: number, gap: number): number =>
+  Math.max(0, 2 * Math.tan(halfAngle) * (radius / Math.sin(halfAngle) - radius - gap));
 /** Carrier's end against the fence, left of the blade, below which it rocks. */
 export const leastSeat = 25;
 /** The same where the spec does not say. */

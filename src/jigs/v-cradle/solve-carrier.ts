@@ -45,7 +45,7 @@ const refuseTurn = ({ sharpAngle, sawReading }: CarrierRequest): readonly Report
   const turn = plain - sawReading;
   if (turn > leastCarrierTurn) return [];
   const reading = angleRoundedDown(plain - leastTurn);
-  const lower = reading > 0 ? words` Or set sawReading to at most ${angleOf(reading)}: the carrier's turn makes up the rest.` : [];
+  const lower = reading > 0 ? words` Or set sawReading to at most ${angleOf(reading)}: the carrier’s turn makes up the rest.` : [];
   const shared = { ...stop, measured: degrees(sawReading), limit: degrees(plain - leastCarrierTurn), would: reading > 0 ? [cureAngle('carrier.sawReading', reading)] : [] };
   if (turn >= -leastCarrierTurn) {
     return [{

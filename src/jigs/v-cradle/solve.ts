@@ -9,7 +9,7 @@ import { cureLength, findingsFrom, remediesIn, type Report } from '../kit/report
 import type { Carrier } from './carrier.js';
 import { solveCarrier } from './solve-carrier.js';
 import { type Groove, grooveOf, type HeldRound, heldRound } from './held-round.js';
-import { bearingDiameters, leastBearing, soundPart } from './limits.js';
+import { bearingDiameters, flatFor, leastBearing, leastGap, soundPart } from './limits.js';
 import { type Sawing, sawingOf } from './sawing.js';
 import type { VCradleFields } from './schema.js';
 
@@ -57,14 +57,14 @@ const solveBlock = (fields: VCradleFields, groove: Groove, thickest: Round, cont
   return { length, width, height, floor: height - groove.depth, wall: (width - groove.width) / 2, bearing: length - stop };
 };
 
-/** A flat that leaves even the thickest round no flank: far narrower is what does, a tenth of the round at most. */
+/** A flat that leaves even the thickest round no flank. */
 const flatTooWide = (fields: VCradleFields, thickest: Round, { units }: Context): Report => {
   const limit = 2 * (thickest.diameter / 2) * Math.cos(fields.includedAngle / 2);
-  const sound = remediesIn(units).atMost(0.12 * thickest.diameter * (1 - Math.sin(fields.includedAngle / 2)));
+  const sound = Math.max(0, remediesIn(units).atMost(flatFor(thickest.diameter / 2, fields.includedAngle / 2, leastGap)));
   return {
     code: 'contacts-leave-flanks', severity: 'stop', measured: fields.flat, limit, about: { operation: 'saw-v', round: thickest.name },
     message: words`The flat of ${lengthOf(fields.flat)} is so wide that even the thickest round, ${thickest.name}, has no flank to rest on.`,
-    remedy: words`A flat of ${lengthOf(sound)}; it must be less than ${lengthOf(limit)}.`, would: [cureLength('flat', sound)],
+    remedy: words`A flat of ${lengthOf(sound)} or less; it must be less than ${lengthOf(limit)}.`, would: [cureLength('flat', sound)],
   };
 };
 

@@ -3,6 +3,7 @@ import { rackTop } from '../../../src/jigs/rack-top/index.js';
 import { radians } from '../../../src/units/units.js';
 import { woodToSlot } from '../../../src/jigs/rack-top/refuse-holes.js';
 import { woodBetweenHoles } from '../../../src/jigs/rack-top/hole-webs.js';
+import { expectFigures } from '../../support/remedy-figures.js';
 import { cylinderSolid, sagitta, solids } from '../../support/solids.js';
 import { board, codesOf, context, findingsOf, solved, type Given } from './rack.js';
 
@@ -87,16 +88,8 @@ describe('findings', () => {
     expect(codesOf(inside)).not.toContain(code);
   });
 
-  it.each(cases)('%s has a remedy with the figures that it takes, rounded to the safe side by 1/4 mm at most', (code, outside, _inside, figures) => {
-    const { remedy } = findingsOf(outside).find((f) => f.code === code)!;
-    const said = [...remedy.replace(/ \([^)]*″\)/g, '').matchAll(/(\d+(?:\.\d+)?) mm/g)].map((found) => Number(found[1]));
-    expect(said, remedy).toHaveLength(figures.length);
-    for (const [i, figure] of figures.entries()) {
-      const [sense, mm] = [figure[0], Number(figure.slice(2))];
-      if (sense === '=' || sense === '<') expect(said[i], remedy).toBe(mm);
-      else if (sense === '≥') expect(said[i]! >= mm - 1e-9 && said[i]! <= mm + 0.25, `${figure}: ${remedy}`).toBe(true);
-      else expect(said[i]! <= mm + 1e-9 && said[i]! >= mm - 0.25, `${figure}: ${remedy}`).toBe(true);
-    }
+  it.each(cases)('%s has a remedy with the figures that it takes, rounded to the safe side', (code, outside, _inside, figures) => {
+    expectFigures(findingsOf(outside).find((f) => f.code === code)!, figures);
   });
 
   it('say what was measured, the limit and what would do, under the jig’s name', () => {

@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/errors/finding.js';
 import { saddleCope } from '../../../src/jigs/saddle-cope/index.js';
 import type { Context } from '../../../src/jigs/jig.js';
 import { radians } from '../../../src/units/units.js';
+import { expectFigures } from '../../support/remedy-figures.js';
 import { context, fields } from './written.js';
 
 type Given = Parameters<typeof fields>[0];
 
-const codes = (given: Given, within: Context = context): readonly string[] => {
+const findings = (given: Given, within: Context = context): readonly Finding[] => {
   const outcome = saddleCope.solve(fields(given), within);
-  return ('refused' in outcome ? outcome.refused : saddleCope.check(outcome.solution, within)).map((f) => f.code);
+  return 'refused' in outcome ? outcome.refused : saddleCope.check(outcome.solution, within);
 };
+const codes = (given: Given, within?: Context): readonly string[] => findings(given, within).map((f) => f.code);
 
 const noPin = { pin: { diameter: 0 } };
 const bits = (usableLength: number): Context => ({ ...context, shop: { bits: [{ diameter: 10, usableLength, point: 2 }] } });
@@ -49,6 +52,18 @@ const cases: readonly [code: string, out: Given, within: Given, context?: readon
   ['wrap-over-one-sheet', { ...noPin, branchDiameter: 78, mainDiameter: 120 }, { ...noPin, branchDiameter: 77, mainDiameter: 120 }],
 ];
 
+/** The figures of each case's remedy, worked out on paper. */
+const figures: readonly (readonly string[])[] = [
+  // Sound up to 0.85 of the main's radius, closed up to all of it.
+  ['≤ 34', '≥ 47.0824', '≤ 40', '≥ 40.02'], ['≤ 8.75', '≤ 17.48', '≥ 58.8471', '≤ 12.5', '≤ 24.98', '≥ 50.02'],
+  ['≤ 42.5', '≥ 50.1176'], ['≤ 42.5', '≥ 56'], ['≤ 19.9', '≥ 56'], [],
+  // A third to a half of the branch; three diameters and 30 mm; 50 − 6 − 3 − 1.5; 2 (25 − 16.1 − 5).
+  ['≥ 8.3333', '≤ 12.5'], ['≥ 8.3333', '≤ 12.5'], ['≥ 8.3333', '≤ 12.5'], ['≥ 30', '= 30'], ['≤ 39.5'], ['≤ 39.5'], ['≤ 7.8'],
+  ['≥ 35.8494'], ['≥ 35.8494', '= 10'], [], [], [], [], [], [],
+  // 25 + 25 + 5; from horn to horn 200 − 2·21.651, and 1 beyond it at either end.
+  ['≥ 55'], ['≥ 158.699'], ['≥ 158.699'], [],
+];
+
 function ends(centres: number): Given {
   return { centres, farEnd: { main: { name: 'post', diameter: 50 }, angle: Math.PI / 2, offset: 0, twist: 0 } };
 }
@@ -57,6 +72,16 @@ describe('check', () => {
   it.each(cases)('reports %s, and just inside the limit does not', (code, out, within, contexts) => {
     expect(codes(out, contexts?.[0])).toContain(code);
     expect(codes(within, contexts?.[1])).not.toContain(code);
+  });
+
+  it.each(cases.map((of, i) => [of[0], of, figures[i]!] as const))('%s has a remedy with the figures that it takes', (code, [, out, , contexts], worked) => {
+    expectFigures(findings(out, contexts?.[0]).find((f) => f.code === code)!, worked);
+  });
+
+  it('says how much wood two hollows leave between them, or how far they run into each other', () => {
+    const said = (centres: number): string => findings({ ...noPin, ...ends(centres) }).find((f) => f.code === 'ends-meet')!.message;
+    expect(said(54)).toContain('leave 4 mm (5⁄32″) of wood between them, less than 5 mm');
+    expect(said(40)).toContain('run 10 mm (25⁄64″) into each other');
   });
 
   it('names the excess, and the nearest offset and diameters that would do', () => {

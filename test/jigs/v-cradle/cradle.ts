@@ -2,6 +2,7 @@ import type { JigEntry } from '../../../src/spec/spec.js';
 import { parseSpec } from '../../../src/spec/parse-spec.js';
 import type { Context, Value } from '../../../src/jigs/jig.js';
 import { vCradle } from '../../../src/jigs/v-cradle/index.js';
+import type { Finding } from '../../../src/errors/finding.js';
 import type { VCradleFields } from '../../../src/jigs/v-cradle/schema.js';
 import type { VCradleSolution } from '../../../src/jigs/v-cradle/solve.js';
 
@@ -32,13 +33,15 @@ export const cradle = (text: CradleText) => {
   return { solution, context, findings, values: vCradle.values(solution) };
 };
 
-/** Codes with their severities of everything found in a cradle, whether refused or drawn. */
-export const found = (text: CradleText): string[] => {
+/** Everything found in a cradle, whether refused or drawn. */
+export const findingsOf = (text: CradleText): readonly Finding[] => {
   const { entry, context } = read(text);
   const outcome = vCradle.solve(entry.fields as VCradleFields, context);
-  const findings = 'refused' in outcome ? outcome.refused : vCradle.check(outcome.solution, context);
-  return findings.map((f) => `${f.code} ${f.severity}`);
+  return 'refused' in outcome ? outcome.refused : vCradle.check(outcome.solution, context);
 };
+
+/** Codes with their severities. */
+export const found = (text: CradleText): string[] => findingsOf(text).map((f) => `${f.code} ${f.severity}`);
 
 /** A figure of a record by round. */
 export const figure = (value: Value | undefined, key: string): number => (value as Readonly<Record<string, number>>)[key]!;
