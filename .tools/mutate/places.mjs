@@ -29,6 +29,13 @@ const namedFigures = (program) => program.body.flatMap((statement) => {
   return declaration.declarations.map(({ init }) => init).filter((init) => init?.type === 'Literal' && typeof init.value === 'number' && Math.abs(init.value) > 1e-5);
 });
 
+/** Names of tolerances of the arithmetic itself, such as `const same = 1e-9;`: doubling one changes nothing that a hand could measure. */
+const smallNames = (program) => new Set(program.body.flatMap((statement) => {
+  const declaration = statement.type === 'ExportNamedDeclaration' ? statement.declaration : statement;
+  if (declaration?.type !== 'VariableDeclaration') return [];
+  return declaration.declarations.filter(({ init }) => init?.type === 'Literal' && typeof init.value === 'number' && Math.abs(init.value) <= 1e-5 && init.value !== 0).map(({ id }) => id.name);
+}));
+
 /** All that could be broken in one file: `{ file, line, rule, was, edits: [{ start, end, to }] }`. */
 export const placesIn = (root, file) => {
   const source = readFileSync(join(root, file), 'utf8');
@@ -43,9 +50,11 @@ export const placesIn = (root, file) => {
     const head = node.type === 'IfStatement' || node.type === 'ConditionalExpression' ? edits[0] : node;
     places.push({ file, line: lineAt(node.start), start: node.start, rule: found.rule, was: shown(text(head)), becomes: shown(head === node ? becomes : edits[0].to), edits });
   };
+  const small = smallNames(program);
+  const isSmall = (node) => node.type === 'BinaryExpression' && [node.left, node.right].some((side) => side.type === 'Identifier' && small.has(side.name));
   const walk = (node) => {
     if (isType(node.type) || node.type === 'ImportDeclaration' || isThrown(node) || isLettering(node)) return;
-    for (const found of rules[node.type]?.(node, text) ?? []) add(node, found);
+    if (!isSmall(node)) for (const found of rules[node.type]?.(node, text) ?? []) add(node, found);
     for (const child of childrenOf(node)) walk(child);
   };
   walk(program);
