@@ -97,7 +97,8 @@ const cheapest = (found: readonly GridFound[]): GridFound[] => {
  */
 export const searchGrid = (search: GridSearch): GridFound[] => {
   const { x, y } = search.fixed;
-  if (x !== undefined && y !== undefined) return [{ x, y, cost: costOf(search.costs.x, x) + costOf(search.costs.y, y) }];
+  // Nothing to choose between.
+  if (x !== undefined && y !== undefined) return [{ x, y, cost: 0 }];
   const improve = improver(search);
   const found = (['x', 'y'] as const).filter((side) => search.fixed[side] === undefined)
     .flatMap((side) => startsFor(search, side).map((start) => settle(search, improve, side, start)));

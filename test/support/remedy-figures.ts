@@ -1,6 +1,10 @@
 import { expect } from 'vitest';
 import type { Finding } from '../../src/errors/finding.js';
 
+/** One line of what a finding says, for a file that keeps them as they were read over. */
+export const asLine = ({ code, severity, measured, limit, message, remedy }: Finding): string =>
+  `${code} ${severity} ${Number(measured.toPrecision(6))} ${Number(limit.toPrecision(6))} ${message} | ${remedy}\n`;
+
 /** The figures in mm and degrees that a remedy says, in order; lengths in the second unit left out. */
 const figuresIn = (remedy: string): number[] =>
   [...remedy.replace(/ \([^)]*″\)/g, '').matchAll(/(\d+(?:\.\d+)?)(?: mm|°)/g)].map((found) => Number(found[1]));

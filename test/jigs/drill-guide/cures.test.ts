@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { asLine } from '../../support/remedy-figures.js';
 import { failedCures, findingsIn, type PlainSpec } from '../../support/cures.js';
 
 const guide = (units: 'inch' | 'mm', more: Record<string, unknown>, shop: Record<string, unknown> = {}): PlainSpec =>
@@ -31,6 +32,10 @@ test.each(cases)('what the remedy of %s says clears it, as printed', (code, of) 
   const found = findingsIn(of).filter((f) => f.code === code);
   expect(found.map((f) => f.would.length > 0)).toEqual([true]);
   expect(failedCures(of)).toEqual([]);
+});
+
+test('findings on a guide say what they have said', async () => {
+  await expect(cases.flatMap(([, of]) => findingsIn(of).map(asLine)).join('')).toMatchFileSnapshot('../kept/drill-guide-findings.txt');
 });
 
 test('every cure of any guide clears its finding', () => {

@@ -3,7 +3,7 @@ import { rackTop } from '../../../src/jigs/rack-top/index.js';
 import { radians } from '../../../src/units/units.js';
 import { woodToSlot } from '../../../src/jigs/rack-top/refuse-holes.js';
 import { woodBetweenHoles } from '../../../src/jigs/rack-top/hole-webs.js';
-import { expectFigures } from '../../support/remedy-figures.js';
+import { asLine, expectFigures } from '../../support/remedy-figures.js';
 import { cylinderSolid, sagitta, solids } from '../../support/solids.js';
 import { board, codesOf, context, findingsOf, solved, type Given } from './rack.js';
 
@@ -90,6 +90,10 @@ describe('findings', () => {
 
   it.each(cases)('%s has a remedy with the figures that it takes, rounded to the safe side', (code, outside, _inside, figures) => {
     expectFigures(findingsOf(outside).find((f) => f.code === code)!, figures);
+  });
+
+  it('say what they have said', async () => {
+    await expect(cases.flatMap(([, outside]) => findingsOf(outside).map(asLine)).join('')).toMatchFileSnapshot('../kept/rack-top-findings.txt');
   });
 
   it('say what was measured, the limit and what would do, under the jig’s name', () => {

@@ -3,7 +3,7 @@ import type { Finding } from '../../../src/errors/finding.js';
 import { saddleCope } from '../../../src/jigs/saddle-cope/index.js';
 import type { Context } from '../../../src/jigs/jig.js';
 import { radians } from '../../../src/units/units.js';
-import { expectFigures } from '../../support/remedy-figures.js';
+import { asLine, expectFigures } from '../../support/remedy-figures.js';
 import { context, fields } from './written.js';
 
 type Given = Parameters<typeof fields>[0];
@@ -76,6 +76,10 @@ describe('check', () => {
 
   it.each(cases.map((of, i) => [of[0], of, figures[i]!] as const))('%s has a remedy with the figures that it takes', (code, [, out, , contexts], worked) => {
     expectFigures(findings(out, contexts?.[0]).find((f) => f.code === code)!, worked);
+  });
+
+  it('says what it has said', async () => {
+    await expect(cases.flatMap(([, out, , contexts]) => findings(out, contexts?.[0]).map(asLine)).join('')).toMatchFileSnapshot('../kept/saddle-cope-findings.txt');
   });
 
   it('says how much wood two hollows leave between them, or how far they run into each other', () => {

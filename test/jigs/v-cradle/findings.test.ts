@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { expectFigures } from '../../support/remedy-figures.js';
+import { asLine, expectFigures } from '../../support/remedy-figures.js';
 import { type CradleText, cradle, findingsOf, found } from './cradle.js';
 
 interface Case {
@@ -71,6 +71,10 @@ describe('check(a V-cradle)', () => {
 
   it.each(cases)('gives for $code the figures that it takes', ({ code, triggers, figures }) => {
     expectFigures(findingsOf(triggers).find((f) => `${f.code} ${f.severity}` === code)!, figures);
+  });
+
+  it('says what it has said', async () => {
+    await expect(cases.flatMap(({ triggers }) => findingsOf(triggers).map(asLine)).join('')).toMatchFileSnapshot('../kept/v-cradle-findings.txt');
   });
 
   it('warns of a carrier whose seat on the fence is under 25 mm, and stops where the blade takes it all', () => {
