@@ -32,6 +32,7 @@ const cases: readonly (readonly [string, Given, Given, readonly string[]])[] = [
   ['slot-through-board', { slots: { ...one, depth: 187 } }, { slots: { ...one, depth: 186.9 } }, ['≤ 160', '= 27', '< 187']],
   ['slot-deep', { slots: { ...one, depth: 160.1 } }, { slots: { ...one, depth: 160 } }, ['≤ 160']],
   ['slot-off-board', { slots: { ...one, at: 12.9 } }, { slots: { ...one, at: 13 } }, ['≥ 13', '≤ 787']],
+  ['slot-off-board', { slots: { ...one, at: 787.1 } }, { slots: { ...one, at: 787 } }, ['≥ 13', '≤ 787']],
   ['slots-overlap', { slots: { ...row, pitch: 26 } }, { slots: { ...row, pitch: 26.1 } }, ['≥ 27', '= 27']],
   ['mouths-overlap', { slots: { ...row, pitch: 37.9, mouth: { ease: 6 } } }, { slots: { ...row, pitch: 38, mouth: { ease: 6 } } }, ['≥ 65']],
   ['land-narrow', { slots: { ...row, pitch: 52.9 } }, { slots: { ...row, pitch: 53 } }, ['≥ 53']],
