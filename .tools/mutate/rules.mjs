@@ -15,6 +15,8 @@ const functions = {
   floor: [['Math.ceil', 'rounding']], ceil: [['Math.floor', 'rounding']], round: [['Math.floor', 'rounding']],
   sqrt: [['((x) => x)', 'root-dropped']], abs: [['((x) => x)', 'sign']],
 };
+/** Functions that do not tell their arguments apart. */
+const symmetric = new Set(['max', 'min', 'hypot', 'distance', 'distance3', 'dot', 'dot3', 'add', 'add3', 'boxesMeet']);
 /** Tolerances of the arithmetic itself: doubling one changes nothing that a hand could measure. */
 const leastFigure = 1e-5;
 
@@ -22,7 +24,9 @@ const isText = (node) => node.type === 'TemplateLiteral' || node.type === 'Tagge
   || (node.type === 'BinaryExpression' && node.operator === '+' && (isText(node.left) || isText(node.right)));
 const isFigure = (node) => node.type === 'Literal' && typeof node.value === 'number' && Math.abs(node.value) > leastFigure;
 const isZero = (node) => node.type === 'Literal' && node.value === 0;
-const isSmall = (node) => node.type === 'Literal' && typeof node.value === 'number' && !isFigure(node) && node.value !== 0;
+/** A tolerance as it is written, alone or times a size. */
+const isSmall = (node) => (node.type === 'Literal' && typeof node.value === 'number' && !isFigure(node) && node.value !== 0)
+  || (node.type === 'BinaryExpression' && node.operator === '*' && (isSmall(node.left) || isSmall(node.right)));
 
 /** A node's own figure, or nothing. A comparison with a text or undefined is turned round by `condition` alone. */
 const ofBinary = (node, text) => {
@@ -60,7 +64,7 @@ export const rules = {
     if (callee.type === 'MemberExpression' && text(callee.object) === 'Math' && !callee.computed) {
       for (const [to, rule] of functions[callee.property.name] ?? []) found.push({ rule, at: callee, to });
     }
-    const commutes = callee.type === 'MemberExpression' && ['max', 'min', 'hypot'].includes(callee.property.name);
+    const commutes = symmetric.has(callee.type === 'MemberExpression' ? callee.property.name : callee.name);
     const args = node.arguments;
     for (const [i, a] of (commutes ? [] : args.slice(0, -1).entries())) {
       const b = args[i + 1];

@@ -121,11 +121,9 @@ const setColumns = (box: Box, words: StripWords, hand: Hand) => {
 /** Whether words of a height could find room if lines were filled to their ends: spares breaking them where they cannot. */
 const mayFit = (box: Box, words: StripWords, height: number, { width }: StripMeasure): boolean => {
   const count = lineCount(box, height);
-  const column = Math.min(columnWidth, (box.x1 - box.x0 - gutter) / 2);
-  const singles = words.lines.filter(({ single }) => single === true).length;
   const flowing = [...words.lines.filter(({ single }) => single !== true).map(({ text }) => text), ...words.running];
   // Spaces at the ends of lines take no room.
-  const room = count * (box.x1 - box.x0 - gutter + 2 * height) - singles * column;
+  const room = count * (box.x1 - box.x0 + 2 * height);
   return flowing.reduce((sum, text) => sum + width(text), 0) * height <= room;
 };
 

@@ -80,6 +80,9 @@ describe('saddleHeight', () => {
     expect(() => saddleHeight(joint(20, 15, 60, -5.001), 0)).toThrow(GeometryError);
     expect(saddleHeight(joint(20, 15, 60, 5 + 1e-12), degrees(90))).not.toBeNaN();
     try { saddleHeight(joint(20, 20.5, 60), 0); } catch (error) { near((error as GeometryError).figures['excess']!, 0.5, 1e-12); }
+    for (const offset of [NaN, Infinity, -Infinity]) {
+      expect(() => saddleHeight(joint(20, 15, 60, offset), 0)).toThrow(expect.objectContaining({ code: 'saddle-request' }));
+    }
     for (const angle of [0, 180, NaN, -4]) expect(() => saddleHeight(joint(20, 10, angle), 0)).toThrow(GeometryError);
   });
 });

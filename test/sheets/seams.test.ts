@@ -6,7 +6,7 @@ import { circle, rectangle } from '../../src/geometry/shapes.js';
 import { point } from '../../src/geometry/point.js';
 import { choosePlan } from '../../src/sheets/choose-plan.js';
 import { cores, windows, type Axis } from '../../src/sheets/axis.js';
-import type { TilePlan } from '../../src/sheets/plan-tiles.js';
+import { bestPlan, type TilePlan } from '../../src/sheets/plan-tiles.js';
 import { seamsOf, tilesByPlace } from '../../src/sheets/seam-lines.js';
 import type { LayoutRequest } from '../../src/sheets/layout-request.js';
 import { testFont } from '../support/font.js';
@@ -30,6 +30,14 @@ describe('choosePlan', () => {
     expect(rows.filter((r) => r.sheets > r.plain || r.groups !== 1)).toEqual([]);
     const sum = (of: (r: (typeof rows)[number]) => number): number => rows.reduce((n, r) => n + of(r), 0);
     expect(sum((r) => r.sheets) / sum((r) => r.plain)).toBeLessThanOrEqual(0.85);
+  });
+
+  it('takes no better plan of more sheets than it may, unless all have more', () => {
+    const plan = (name: string, groups: number, sheets: number): TilePlan => ({ drawing: { name }, groups, tiles: Array.from({ length: sheets }, () => ({})), cuts: 0, closeSeams: 0, letteringCuts: 0, seamsOutsideLands: 0 }) as unknown as TilePlan;
+    const [together, apart] = [plan('together', 1, 7), plan('apart', 2, 5)];
+    expect(bestPlan([together, apart], 6)).toBe(apart);
+    expect(bestPlan([together, apart], 7)).toBe(together);
+    expect(bestPlan([together, apart], 4)).toBe(together);
   });
 
   it('prints no sheet for the blank middle of a ring', () => {

@@ -70,8 +70,7 @@ export const drawStrip = (s: SaddleCopeSolution, name: string, units: Units, fon
     keepClear: [
       saddleZone(crossing - s.near.crest - 2, height, 'near saddle'),
       saddleZone(strip.datum - band, strip.datum + 2, 'datum line'),
-      ...(s.far === undefined || strip.farCrossing === undefined ? []
-        : [saddleZone(0, strip.farCrossing + s.far.crest + 2, 'far saddle')]),
+      ...(s.far === undefined ? [] : [saddleZone(0, strip.farCrossing! + s.far.crest + 2, 'far saddle')]),
     ],
     lands: [],
   };

@@ -91,7 +91,7 @@ export const stripLettering = (s: SaddleCopeSolution, strip: StripLayout, of: { 
     ...quarterLettering(s.near, near, strip, font),
     ...(s.far === undefined ? [] : quarterLettering(s.far, farStretch(s.far, strip), strip, font)),
     ...middles, ...waste, ...hornWords(s.near, strip.crossing - s.near.horn, -1),
-    ...(s.far === undefined || strip.farCrossing === undefined ? [] : hornWords(s.far, strip.farCrossing + s.far.horn, 1)),
+    ...(s.far === undefined ? [] : hornWords(s.far, strip.farCrossing! + s.far.horn, 1)),
   ];
 };
 

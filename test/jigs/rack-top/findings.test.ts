@@ -44,6 +44,7 @@ const cases: readonly (readonly [string, Given, Given, readonly string[]])[] = [
   ['items-touch', { slots: [{ ...one, at: 300, widest: 150 }, { ...one, at: 400, widest: 50.1 }] }, { slots: [{ ...one, at: 300, widest: 150 }, { ...one, at: 400, widest: 50 }] }, ['≥ 112.05']],
   ['item-past-end', { slots: { ...one, at: 99.9, widest: 200 } }, { slots: { ...one, at: 100, widest: 200 } }, ['≥ 100']],
   ['hole-too-large', { holes: [{ round: 200, at: [400, 100] }] }, { holes: [{ round: 199.9, at: [400, 100] }] }, []],
+  ['hole-too-large', { holes: [{ round: 210, at: [400, 100] }] }, { holes: [{ round: 199.9, at: [400, 100] }] }, []],
   ['hole-off-board', { holes: [post(400, 15)] }, { holes: [post(400, 15.1)] }, ['≥ 8', '= 8']],
   ['hole-off-board', { holes: [post(15 * Math.SQRT2 + 26.9, 100, steep)] }, { holes: [post(15 * Math.SQRT2 + 27.1, 100, steep)] }, ['≥ 60.1', '= 60']],
   ['hole-near-edge', { holes: [post(400, 22.9)] }, { holes: [post(400, 23)] }, ['≥ 0.1']],
