@@ -26,6 +26,7 @@ const isFigure = (node) => node.type === 'Literal' && typeof node.value === 'num
 const isZero = (node) => node.type === 'Literal' && node.value === 0;
 /** A tolerance as it is written, alone or times a size. */
 const isSmall = (node) => (node.type === 'Literal' && typeof node.value === 'number' && !isFigure(node) && node.value !== 0)
+  || (node.type === 'UnaryExpression' && isSmall(node.argument))
   || (node.type === 'BinaryExpression' && node.operator === '*' && (isSmall(node.left) || isSmall(node.right)));
 
 /** A node's own figure, or nothing. A comparison with a text or undefined is turned round by `condition` alone. */

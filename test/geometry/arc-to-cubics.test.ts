@@ -33,6 +33,16 @@ describe('arcToCubics', () => {
   it.each([1, 50, 117, 300, 3000])('keeps a circle of radius %d mm within half a micrometre', (radius) => {
     expect(worst(circularArc(point(7, 9), radius, 0.3, -5.9), radius)).toBeLessThanOrEqual(0.0005);
   });
+  it('takes as many pieces as the published error asks for, no more', () => {
+    // Radial error of the usual handles, from memory: 2/27 · sin⁶(α/4) ÷ cos²(α/4) of the radius for a piece of angle α; at 90° the well-known 2.73e-4.
+    const error = (degrees: number): number => { const a = (degrees * Math.PI) / 720; return (2 / 27) * Math.sin(a) ** 6 / Math.cos(a) ** 2; };
+    const pieces = (tolerance: number): number => arcToCubics(circularArc(point(0, 0), 300, 0, Math.PI / 2), tolerance).length;
+    for (const count of [2, 3, 4, 6, 9]) {
+      expect(pieces(1.01 * 300 * error(90 / count))).toBe(count);
+      expect(pieces(0.99 * 300 * error(90 / count))).toBe(count + 1);
+    }
+  });
+
   it('keeps an ellipse given by conjugate half-diameters within half a micrometre', () => {
     expect(worst({ kind: 'arc', centre: point(1, 2), u: point(250, 60), v: point(40, 90), t0: -1, t1: 4 }, 270)).toBeLessThanOrEqual(0.0005);
   });

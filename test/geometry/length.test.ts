@@ -39,4 +39,9 @@ describe('integrate', () => {
     near(integrate((t) => Math.hypot(1, Math.cos(t)), 0, 1), 1.311442498215547045545494, 1e-14));
   it('gives the arc length of a whole period of sin x (OEIS A105419)', () =>
     near(integrate((t) => Math.hypot(1, Math.cos(t)), 0, 2 * Math.PI), 7.640395578055424035809524, 1e-13));
+  it('runs backwards too, and is exact for what Gauss’s rule of ten points is', () => {
+    near(integrate((x) => x * x + 1, 0, 1), 4 / 3, 1e-14);
+    near(integrate((x) => x * x + 1, 1, 0), -4 / 3, 1e-14);
+    near(integrate((x) => 20 * x ** 19, 0, 1), 1, 1e-13);
+  });
 });

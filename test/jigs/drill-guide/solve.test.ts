@@ -102,6 +102,13 @@ describe('the block', () => {
     for (const deg of [90, 60, 30]) {
       const v = valuesOf({ onto: round(40), angle: radians(deg), depth: 10 });
       expect(v['standoff']).toBeCloseTo((20 * (Math.SQRT2 - 1)) / Math.sin(radians(deg)), close);
+      // Flanks of half-angle h touch the round: their point lies R ÷ sin h over its axis, and they fall by e ÷ tan h beside it.
+      for (const [angle, offset] of [[60, 7], [110, -5], [90, 3]] as const) {
+        const h = radians(angle / 2);
+        const aside = valuesOf({ onto: round(40), drill: 6, depth: 10, angle: radians(deg), offset, groove: { includedAngle: radians(angle) } });
+        const over = 20 / Math.sin(h) - Math.abs(offset) / Math.tan(h) - Math.sqrt(400 - offset * offset);
+        expect(aside['standoff']).toBeCloseTo(over / Math.sin(radians(deg)), close);
+      }
       expect(v['tipStop']).toBeCloseTo((v['standoff'] as number) + 13, close);
       expect(valuesOf({ onto: round(40), angle: radians(deg), depth: 10, sole: 'cove', offset: 5 })['standoff']).toBeCloseTo(0, close);
     }

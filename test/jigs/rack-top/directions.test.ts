@@ -124,6 +124,17 @@ describe.each([{ diameter: 12 }, { diameter: 12, bushing: 17 }, { diameter: 25, 
   });
 });
 
+test('a spline in grooves that nearly meet in the middle is rounded by no more than half its length', () => {
+  // 60 wide less two margins of 20: 20 long, and 26.5 wide: corners of radius 10.
+  const joint = patternsOf({ board: { length: 800, width: 60, thickness: 27 }, split: [400], spline: { groove: 14, margin: 20 } }).get('joint-1')!;
+  const spline = joint.items.find((item) => item.kind === 'shape' && item.part === 'spline-1');
+  if (spline?.kind !== 'shape') throw new Error('no spline');
+  const radii = spline.path.segments.flatMap((s) => (s.kind === 'arc' ? [Math.hypot(s.u.x, s.u.y)] : []));
+  expect(Math.max(...radii)).toBeCloseTo(10, 9);
+  const box = pathBounds(spline.path);
+  expect([box.x1 - box.x0, box.y1 - box.y0].map((mm) => Number(mm.toFixed(6)))).toEqual([26.5, 20]);
+});
+
 test('the spline is drawn and cut 1.5 mm narrower than its grooves together', () => {
   const joint = patternsOf({ split: [400], spline: { groove: 14 } }).get('joint-1')!;
   const width = (part: string): number => pathBounds(shapeOf(joint, part)).x1 - pathBounds(shapeOf(joint, part)).x0;
