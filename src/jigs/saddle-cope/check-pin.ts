@@ -86,7 +86,7 @@ const pressFindings = ({ pin, end, where, about, context }: Checked): readonly R
   const { angle } = end.joint;
   const tilt = isSquareAngle(angle) ? [] : checkTableTilt(Math.PI / 2 - angle, {
     about, what: [`The hole for the pin in the main${where}`],
-    remedy: [`Drill it by hand in a guide block made from this cope: kind drill-guide, from: ${context.name}.`],
+    remedy: [`Drill it by hand in a guide block made from this cope: kind drill-guide, from: ${context.name}${end.name === 'far' ? ', end: far' : ''}.`],
   }, context);
   const raised: Words = ['Drill to the end of the stroke, raise the table without moving the work, and go on; or by hand in a guide.'];
   const strokes = [

@@ -2,7 +2,8 @@ import { pictureOf } from '../../drawing/arrange.js';
 import type { Figure, SetUp, Step } from '../../drawing/set-up.js';
 import { holeAllowance } from '../../shop/bit-length.js';
 import { cautionsAt } from '../../shop/cautions.js';
-import { diameterOf, lengthOf, slopeOf, words, type Words } from '../../units/quantity.js';
+import type { Shop } from '../../spec/shop.js';
+import { angleOf, diameterOf, lengthOf, slopeOf, words, type Words } from '../../units/quantity.js';
 import { jointAngleFigures, offsetFigures } from './hollow-figures.js';
 import { jointViews } from './joint-picture.js';
 import type { Pin } from './pin.js';
@@ -55,8 +56,19 @@ const markStep = (end: SaddleEnd): Step => {
   return { code: 'mark-main', words: words`Mark the main where the bit’s axis enters: ${along}, ${aside}. The hole is not drilled at the crossing’s own mark unless the joint is square.` };
 };
 
-const pressStep = (end: SaddleEnd, name: string): Step => {
-  const guide = `; or by hand in a guide block made from this cope (drill-guide, from: ${name})`;
+/** How a guide block is asked for that meets an end's pin. */
+const pairedWith = (end: SaddleEnd, name: string): string => `drill-guide, from: ${name}${end.name === 'far' ? ', end: far' : ''}`;
+
+/** By hand where the shop's table does not tilt so far: a step asks for nothing that the machine cannot do. */
+const guideStep = (end: SaddleEnd, name: string, most: number): Step => ({
+  code: 'drill-main',
+  words: words`Drill the main by hand in a guide block made from this cope (${pairedWith(end, name)}): the hole leans ${slopeOf(end.sawAngle)} off square, and the shop’s table tilts to ${angleOf(most)}. The rim bites on the uphill side first: start slowly.`,
+});
+
+const pressStep = (end: SaddleEnd, name: string, { drillPress }: Shop): Step => {
+  const most = drillPress?.maxTableTilt;
+  if (most !== undefined && !isSquare(end) && end.sawAngle > most + 1e-9) return guideStep(end, name, most);
+  const guide = `; or by hand in a guide block made from this cope (${pairedWith(end, name)})`;
   const offset = offsetOverMain(end);
   const beside: Words = offset === 0 ? [''] : words` The bit stands ${lengthOf(Math.abs(offset))} to the ${sideOf(offset)} of the round’s middle, ${isSquare(end) ? 'seen along the main from clock 0' : 'seen from the acute side'}: move the fence.`;
   if (isSquare(end)) return { code: 'drill-main', words: words`Drill the main square, in a V, table level${guide}.${beside}` };
@@ -67,7 +79,7 @@ const pressStep = (end: SaddleEnd, name: string): Step => {
 };
 
 /** The page for the pin's two holes; none where there is no pin. */
-export function pinSetUp(end: SaddleEnd, { name, units, solution: s, font }: SetUpSource): readonly SetUp[] {
+export function pinSetUp(end: SaddleEnd, { name, units, solution: s, shop, font }: SetUpSource): readonly SetUp[] {
   const { pin } = end;
   if (pin === undefined) return [];
   const where = s.far === undefined ? '' : `, ${end.name} end`;
@@ -80,7 +92,7 @@ export function pinSetUp(end: SaddleEnd, { name, units, solution: s, font }: Set
     numbers: [...holeFigures(pin), ...entryFigures(end), ...jointAngleFigures(end), ...wallFigures(pin)],
     tables: [],
     steps: [
-      branchStep(end, pin), markStep(end), pressStep(end, name),
+      branchStep(end, pin), markStep(end), pressStep(end, name, shop),
       {
         code: 'depth',
         words: words`In the main the depth, ${lengthOf(pin.holeInMain)}, is along the bit from where its axis enters the wood; from the rim’s first touch the quill goes ${lengthOf(pin.travelInMain)}. Try the fit in a test piece of the same wood.`,

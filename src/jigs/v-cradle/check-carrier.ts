@@ -49,6 +49,8 @@ const checkReadings = (c: Carrier, context: Context): readonly Report[] => {
   const most = context.shop.saw?.maxReading;
   const plain = Math.PI / 2 - c.sharpAngle;
   const reading = angleRoundedDown(most ?? usualReach);
+  // At this reading the carrier's own end, square to its turn, is just within reach.
+  const lower = angleRoundedDown(plain - (Math.PI / 2 - (most ?? usualReach)));
   return [
     ...checkSawReading(c.sawReading, {
       about, what: ['The cut'], would: [cureAngle('carrier.sawReading', reading)],
@@ -56,8 +58,9 @@ const checkReadings = (c: Carrier, context: Context): readonly Report[] => {
     }, context),
     ...(c.endCut <= (most ?? usualReach) + 1e-9 ? [] : [{
       code: 'end-cut-out-of-reach', severity: most === undefined ? 'note' as const : 'warn' as const, measured: degrees(c.endCut), limit: degrees(most ?? usualReach), about,
+      would: lower >= 0 ? [cureAngle('carrier.sawReading', lower)] : [],
       message: words`The carrier’s own end is cut at ${angleOf(c.endCut)} from square; ${most === undefined ? 'many saws turn' : 'the shop’s saw turns'} to ${angleOf(most ?? usualReach)}.`,
-      remedy: ['Saw that end at the band saw or by hand to the pattern, or lower sawReading.'],
+      remedy: words`Saw that end at the band saw or by hand to the pattern${lower >= 0 ? words`, or set sawReading to at most ${angleOf(lower)}` : []}.`,
     }]),
     ...(most === undefined || plain > most + 1e-9 ? [] : [{
       code: 'carrier-not-needed', severity: 'note' as const, measured: degrees(plain), limit: degrees(most), about,

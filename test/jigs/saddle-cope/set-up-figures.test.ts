@@ -195,7 +195,7 @@ describe.each(ends)('the page for the pin: $title', ({ of, end, joint }) => {
     expect(codesWithFigures(page).sort()).toEqual(done.sort());
   });
 
-  test('a sheet offers no guide block below 15°', () => {
+  test('a sheet offers a guide block besides the table', () => {
     expect(stepText(page, 'drill-main', 'mm')).toContain('guide block made from this cope');
   });
 });
@@ -207,6 +207,18 @@ test('the toe of the first cut lies 16.9 mm beyond the horn on a 1-1/8 in brace 
   // Equal rounds: the horn is the cusp at 0, the toe −r·cos θ ÷ sin θ.
   expect(beyond(15.875, 15.875, 20)).toBeCloseTo(15.875 / Math.tan(rad(20)), 6);
   expect(beyond(15.875, 15.875, 20)).toBeCloseTo(43.616, 3);
+});
+
+test('where the shop’s table does not tilt so far, the step asks for the guide block and not for the table', () => {
+  const drawn = (maxTableTilt: number) => {
+    const spec = fields({ angle: rad(65), centres: 500, farEnd: { main: { name: 'post', diameter: 50 }, angle: rad(30), offset: 0, twist: 0 } });
+    return saddleCope.draw(solved(spec), { ...context, shop: { drillPress: { maxTableTilt: rad(maxTableTilt) } } }, testFont);
+  };
+  const step = (tilt: number, end: 'near' | 'far'): string => stepText(setUpOf(drawn(tilt), 'drill-pin', end), 'drill-main', 'mm');
+  expect(step(25, 'near')).toMatch(/^Tilt the table 25°/);
+  expect(step(24.9, 'near')).toMatch(/^Drill the main by hand in a guide block .*\(drill-guide, from: brace saddle\): the hole leans 25°.* off square, and the shop’s table tilts to 24.9°/);
+  expect(step(45, 'far')).toMatch(/^Drill the main by hand .*\(drill-guide, from: brace saddle, end: far\): the hole leans 60°/);
+  expect(step(24.9, 'near')).not.toContain('Tilt the table');
 });
 
 test('a cope at 12° has no hole to drill and no guide to offer: the page of its hollow says what holds the joint', () => {

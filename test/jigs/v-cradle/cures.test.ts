@@ -29,6 +29,8 @@ const cases: readonly [string, PlainSpec][] = [
   ['carrier-seat-short', cradleOf('inch', { carrier: { ...steep, width: '75 mm' } })],
   ['turn-small', cradleOf('mm', { carrier: { ...steep, sawReading: 55 } })],
   ['saw-reading-out-of-reach', cradleOf('mm', { carrier: { ...steep, sawReading: 30 } }, { saw: { maxReading: 25.5 } })],
+  ['end-cut-out-of-reach', cradleOf('inch', { carrier: { sharpAngle: 20, sawReading: 40 } }, { saw: { maxReading: 50 } })],
+  ['end-cut-out-of-reach', cradleOf('mm', { carrier: { sharpAngle: 20, sawReading: 30 } })],
   ['saw-depth-short', cradleOf('mm', { depth: '14 mm', block: { height: '40 mm' }, make: ['carrier'], carrier: steep }, { saw: { maxDepth: '55 mm' } })],
 ];
 

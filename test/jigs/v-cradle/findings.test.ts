@@ -50,9 +50,9 @@ const cases: Case[] = [
   { code: 'carrier-short stop', triggers: { fields: `${steep}, length: 518.35 }` }, inside: { fields: `${steep}, length: 518.36 }` }, figures: ['≥ 518.354'] },
   { code: 'turn-small warn', triggers: { fields: `${steep}, sawReading: 50.1 }` }, inside: { fields: `${steep}, sawReading: 50 }` }, figures: ['≤ 50'] },
   { code: 'saw-reading-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 19.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 20') }, figures: ['≤ 19.9'] },
-  { code: 'end-cut-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 39.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 40') }, figures: [] },
+  { code: 'end-cut-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 39.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 40') }, figures: ['≤ 19.9'] },
   { code: 'saw-reading-unknown note', triggers: { fields: `${steep}, sawReading: 45.1 }` }, inside: { fields: `${steep}, sawReading: 45 }` }, figures: ['≤ 45'] },
-  { code: 'end-cut-out-of-reach note', triggers: { fields: `${steep}, sawReading: 25.1 }` }, inside: { fields: `${steep}, sawReading: 25 }` }, figures: [] },
+  { code: 'end-cut-out-of-reach note', triggers: { fields: `${steep}, sawReading: 25.1 }` }, inside: { fields: `${steep}, sawReading: 25 }` }, figures: ['≤ 25'] },
   // Fence to heel along the blade: 28.191 + 32/sin 20° = 121.752.
   { code: 'saw-reach-short warn', triggers: { fields: `${steep} }`, shop: saw('reach: 121.7') }, inside: { fields: `${steep} }`, shop: saw('reach: 121.8') }, figures: [] },
   { code: 'carrier-not-needed note', triggers: { fields: 'holds: [post], carrier: { sharpAngle: 40 }', shop: saw('maxReading: 50') }, inside: { fields: 'holds: [post], carrier: { sharpAngle: 39.9 }', shop: saw('maxReading: 50') }, figures: [] },
