@@ -13,6 +13,7 @@ export const provedEqual = [
     file: 'src/geometry/path-distance.ts', rule: 'swapped-arguments', was: 'subtract(o.from, s.from)',
     why: 'crossing chords are then told by their ends: the halving goes on to the same accuracy, only longer',
   },
+  { file: 'src/jigs/v-cradle/level-dimension.ts', rule: 'factor', was: '1.5 * way', why: 'way is 1 or −1: to multiply by it and to divide are the same' },
   {
     file: 'src/geometry/cubic-roots.ts', rule: 'condition', was: 'Math.abs(secant - low) > 1e-3',
     why: 'it only chooses between false position and halving; every second step halves, so the bracket closes to the same 1e-15',

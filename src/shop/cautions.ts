@@ -1,25 +1,26 @@
 import type { Units } from '../units/units.js';
+import { handsFromBlade, handsFromCutter } from './tools.js';
 
 /** The machines that a set-up sheet may be for; what is done there decides the cautions, and no other list is printed. */
-export type Machine = 'saw-a-round' | 'carrier' | 'saw-a-v' | 'saw-a-block' | 'drill-press' | 'drill-a-round' | 'hand-drill' | 'router' | 'hand-router' | 'plunge-router' | 'join';
+export type Machine = 'saw-a-round' | 'carrier' | 'saw-a-v' | 'saw-a-block' | 'drill-press' | 'drill-a-round' | 'hand-drill' | 'hand-router' | 'plunge-router' | 'join';
 
 const manual = 'The machine’s manual and local rules come first; for anything people hang from, climb or sleep under, ask a qualified person.';
 const dust = 'Eye protection; extraction, and a respirator for dust of MDF, oak and beech.';
 const chuck = 'No gloves, no loose sleeves or hair; chuck key out before the motor starts.';
 
-const distance = (mm: 100 | 150, units: Units): string => {
-  const inches = mm === 150 ? 6 : 4;
+const distance = (mm: number, units: Units): string => {
+  const inches = Math.round(mm / 25.4);
   return units === 'inch' ? `${inches}″ (${mm} mm)` : `${mm} mm (${inches}″)`;
 };
 
 const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> => ({
   'saw-a-round': [
     'Clamp the round in a V or a carrier; never hold it free at a saw: it rolls.',
-    `Cut from the long blank, support its far end; hands ${distance(150, units)} from the blade; let it stop before you reach in.`,
+    `Cut from the long blank, support its far end; hands ${distance(handsFromBlade, units)} from the blade; let it stop before you reach in.`,
     dust,
   ],
   carrier: [
-    `Clamp the round in the carrier and the carrier to fence and table, both sides of the cut. Hands ${distance(150, units)} from the blade’s line.`,
+    `Clamp the round in the carrier and the carrier to fence and table, both sides of the cut. Hands ${distance(handsFromBlade, units)} from the blade’s line.`,
     'Cut the long blank first, to length last; support the toe, and never a short piece held by hand.',
     'No stop beyond the blade: the off-cut lies free. Let the blade stop before anything is moved.',
     dust,
@@ -31,7 +32,7 @@ const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> =
     dust,
   ],
   'saw-a-block': [
-    `Cut V and sole in the long blank, clamped, to length last; hands ${distance(150, units)} from the blade. Never a short wedge over a tilted blade.`,
+    `Cut V and sole in the long blank, clamped, to length last; hands ${distance(handsFromBlade, units)} from the blade. Never a short wedge over a tilted blade.`,
     'At a band saw the blank lies flat on the table, guide down to the work; let the blade stop before anything is moved.',
     `At the drill press clamp the blank, or stop it on the left of the column; back up the exit. ${chuck}`,
     dust,
@@ -53,12 +54,6 @@ const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> =
     'Brace for breakthrough: ease off the pressure before the bit comes out.',
     'Eye protection; no gloves, no loose sleeves near the chuck; key out.',
   ],
-  router: [
-    'Start from the starting pin of the table; feed against the rotation; no hand-held climb cut.',
-    `Hands ${distance(100, units)} from the cutter; small parts in a holder. Never above the speed marked on the bit.`,
-    'Stop the bit before lifting the template or clearing chips.',
-    dust,
-  ],
   'hand-router': [
     'Board, template and pitch stick clamped; both hands on the router’s handles, the cutter clear of the wood at the start.',
     'Feed against the rotation; no hand-held climb cut. Never above the speed marked on the bit.',
@@ -73,7 +68,7 @@ const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> =
   ],
   join: [
     'Groove with the board flat on the bench and the router’s base on a wide support; feed against the rotation.',
-    `Hands ${distance(100, units)} from the cutter. Clamp lightly across the joint and flat over it; too much pressure starves it.`,
+    `Hands ${distance(handsFromCutter, units)} from the cutter. Clamp lightly across the joint and flat over it; too much pressure starves it.`,
     dust,
   ],
 });
@@ -85,14 +80,13 @@ export function cautionsAt(machine: Machine, units: Units): readonly string[] {
 
 /** One line a machine for the strip of the pattern sheets. */
 const short = (units: Units): Readonly<Record<Machine, string>> => ({
-  'saw-a-round': `Clamp the round in a V or carrier at the saw: it rolls; hands ${distance(150, units)} away.`,
-  carrier: `Steep cut: clamp round and carrier; hands ${distance(150, units)} from the blade.`,
+  'saw-a-round': `Clamp the round in a V or carrier at the saw: it rolls; hands ${distance(handsFromBlade, units)} away.`,
+  carrier: `Steep cut: clamp round and carrier; hands ${distance(handsFromBlade, units)} from the blade.`,
   'saw-a-v': 'V on the table saw: long board first, guard and riving knife as the manual has them.',
   'saw-a-block': 'Sole and V: in the long blank, clamped, to length last.',
   'drill-press': 'Drill press: clamp the work, ledge downhill, backing under the exit.',
   'drill-a-round': 'Clamp the round in the V before drilling.',
   'hand-drill': 'Clamp block and work; brace for breakthrough.',
-  router: `Template routing: starting pin, feed against the rotation, hands ${distance(100, units)} away.`,
   'hand-router': 'Template routing by hand: all clamped, feed against the rotation, start clear of the wood.',
   'plunge-router': 'Recess: board and template clamped, in passes, lift out before you stop.',
   join: 'Dust of MDF, oak, beech: extraction and a respirator.',

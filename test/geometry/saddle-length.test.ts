@@ -6,7 +6,7 @@ import { planeCutCurve } from '../../src/geometry/plane-cut.js';
 import type { SaddleJoint } from '../../src/geometry/saddle.js';
 import { saddleCurve, wingParameters } from '../../src/geometry/saddle-curve.js';
 import { anyJoint } from './arbitrary.js';
-import { degrees, near } from './near.js';
+import { degrees, near, nearPoint } from './near.js';
 
 const TURN = 2 * Math.PI;
 const WINGS = wingParameters(0, TURN);
@@ -36,6 +36,10 @@ describe('the length of the cut edge', () => {
 });
 
 describe('planeCutCurve', () => {
+  it('stands r·cos φ·tan tilt up the paper at φ·(r + t/2) along it', () => {
+    const { point } = planeCutCurve({ radius: 10, tilt: degrees(30) }, 0.2);
+    for (const at of [0, 40, 180, 250]) nearPoint(point(degrees(at)), { x: degrees(at) * 10.1, y: -10 * Math.cos(degrees(at)) * Math.tan(degrees(30)) }, 1e-12);
+  });
   // 4·sec·E(sin²) by DLMF 19.30; 45° is OEIS A105419, 60° the 2 × 1 ellipse of the code-golf collection.
   it.each([[5, 6.2951914], [10, 6.33174218], [15, 6.39448891], [22.5, 6.54458864], [30, 6.77791761], [45, 7.64039558], [60, 9.68844822]])(
     'tilted %d° is as long as its ellipse', (tilt, length) =>

@@ -44,9 +44,6 @@ export const compassName = (toward: number): string => {
   return Math.abs(turn - 45 * near) < 0.05 ? ` (towards the ${names[near % 8]})` : '';
 };
 
-/** The same with its degrees. */
-export const compassWords = (toward: number): string => `${angleLabel(toward)}${compassName(toward)}`;
-
 /** Measured diameters that the board depends on, in words. */
 export const assumedDiameters = ({ slots, holes }: RackTop, units: Units): readonly string[] => {
   const rounds = new Map([

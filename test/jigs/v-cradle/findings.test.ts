@@ -85,6 +85,8 @@ describe('check(a V-cradle)', () => {
     expect(at(25.001)).not.toContain('carrier-seat-short warn');
     expect(at(-0.001)).toContain('carrier-seat-short stop');
     expect(at(0.001)).not.toContain('carrier-seat-short stop');
+    const short = findingsOf({ fields: `${steep}, width: ${width(18)} }` }).find((f) => f.code === 'carrier-seat-short')!;
+    expectFigures(short, [`≥ ${width(25)}`]);
   });
 
   it('turns the tooth’s note into a warning where a round rests on the scored wood', () => {
