@@ -1,6 +1,11 @@
 import { array, assert, double, property, record } from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { rectangle } from '../../src/geometry/shapes.js';
+import { layOut } from '../../src/sheets/lay-out.js';
 import { pack, type Piece, type Placed } from '../../src/sheets/pack.js';
+import { papers } from '../../src/units/paper.js';
+import { testFont } from '../support/font.js';
+import { jigOf, plainDrawing, requestFor } from './fixtures.js';
 
 const area: Piece = { width: 190, height: 240 };
 
@@ -42,4 +47,11 @@ describe('pack', () => {
   it('refuses a piece that is larger than the sheet', () => {
     expect(() => pack([{ width: 250, height: 250 }], area)).toThrow(RangeError);
   });
+});
+
+it('puts what fits either turn of the paper with what fits one only', () => {
+  // 255 mm lie on A4 lengthwise only when it is turned; a small square goes on either, so one sheet holds both.
+  const jig = jigOf('bits', [plainDrawing('long', [rectangle(0, 0, 255, 30)]), plainDrawing('square', [rectangle(0, 0, 80, 80)])]);
+  const sheets = [...layOut(requestFor([jig], { paper: papers['a4']! }), testFont).sheets()].filter(({ title }) => !title.includes('Scale check'));
+  expect(sheets.map(({ title, width, height }) => [title.includes('Pattern long') && title.includes('Pattern square'), width > height])).toEqual([[true, true]]);
 });

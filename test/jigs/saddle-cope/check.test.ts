@@ -82,6 +82,16 @@ describe('check', () => {
     await expect(cases.flatMap(([, out, , contexts]) => findings(out, contexts?.[0]).map(asLine)).join('')).toMatchFileSnapshot('../kept/saddle-cope-findings.txt');
   });
 
+  it('names the field that a written diameter stands in: the end’s own main', () => {
+    const unnamed = (diameter: number) => ({ name: `Ø ${diameter} mm`, diameter, unnamed: true as const });
+    const far = (main: ReturnType<typeof unnamed>) => ({ ...noPin, centres: 300, farEnd: { main, angle: Math.PI / 2, offset: 0, twist: 0 } });
+    const [thin] = findings(far(unnamed(28))).filter((f) => f.code === 'wing-thin');
+    expect(thin!.about).toMatchObject({ operation: 'hollow', end: 'far' });
+    expect(thin!.would.map(({ field }) => field)).toEqual(['rounds.brace', 'farEnd.main']);
+    const [near] = findings({ ...noPin, main: unnamed(28) }).filter((f) => f.code === 'wing-thin');
+    expect(near!.would.map(({ field }) => field)).toEqual(['rounds.brace', 'main']);
+  });
+
   it('says how much wood two hollows leave between them, or how far they run into each other', () => {
     const said = (centres: number): string => findings({ ...noPin, ...ends(centres) }).find((f) => f.code === 'ends-meet')!.message;
     expect(said(54)).toContain('leave 4 mm (5⁄32″) of wood between them, less than 5 mm');
