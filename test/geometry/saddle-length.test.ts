@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, it } from 'vitest';
 import { boreOnMain } from '../../src/geometry/bore-on-main.js';
-import { curveLength } from '../../src/geometry/curve-length.js';
-import { planeCutCurve } from '../../src/geometry/plane-cut.js';
+import { curveLength } from './curve-length.js';
+import { planeCutCurve } from './plane-cut.js';
 import type { SaddleJoint } from '../../src/geometry/saddle.js';
 import { saddleCurve, wingParameters } from '../../src/geometry/saddle-curve.js';
 import { anyJoint } from './arbitrary.js';

@@ -8,7 +8,7 @@ import { pathLength } from '../../src/geometry/length.js';
 import { endOf, type Path } from '../../src/geometry/path.js';
 import type { Point } from '../../src/geometry/point.js';
 import { saddleCurve, saddlePath, wingParameters } from '../../src/geometry/saddle-curve.js';
-import { curveLength } from '../../src/geometry/curve-length.js';
+import { curveLength } from './curve-length.js';
 import { polyline } from '../../src/geometry/shapes.js';
 import { anyJoint, easyJoint } from './arbitrary.js';
 import { degrees, near, nearPoint } from './near.js';

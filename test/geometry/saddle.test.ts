@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GeometryError } from '../../src/errors/geometry-error.js';
-import { planeCutHeight } from '../../src/geometry/plane-cut.js';
+import { planeCutHeight } from './plane-cut.js';
 import { cuspParameters, saddleHeight, saddleSlope, type SaddleJoint } from '../../src/geometry/saddle.js';
 import { saddleHeights, wingAngle, woodAngle } from '../../src/geometry/saddle-heights.js';
 import { hollowDepth, sawCutHeight } from '../../src/geometry/saw-cut.js';

@@ -86,6 +86,12 @@ describe('choosePlan', () => {
     const { wishes } = requestFor([]);
     const given = (along: number[]): LayoutRequest['wishes'] => ({ ...wishes, seams: { top: { along, across: [] } } });
     expect(refusal(() => planOf(slottedBoard(), { wishes: given([300, 600]) }))).toMatchObject({ code: 'seams-not-possible', path: 'sheets.seams.top', got: 'along 300 mm (11 13⁄16″), 600 mm (23 5⁄8″); across none' });
+    // A printer that prints 2 % too long upright and 1 % too short across is met by a drawing made as much shorter and longer: a sheet holds as much more of it, or less.
+    const steps = (x: number, y: number): number[] =>
+      [...refusal(() => planOf(slottedBoard(), { wishes: given([300, 600]), correction: { x, y } })).allowed!.matchAll(/([\d.]+) mm/g)].slice(0, 4).map((found) => Number(found[1]));
+    const plain = steps(1, 1);
+    // Upright along and across, lying along and across.
+    for (const [i, step] of steps(1.02, 0.99).entries()) expect(Math.abs(step - plain[i]! * [1.02, 0.99, 0.99, 1.02][i]!)).toBeLessThan(0.2);
     expect(refusal(() => planOf(slottedBoard(), { wishes: given([170, 180, 340, 500, 670, 840, 1000, 1170, 1330]) }))).toMatchObject({ code: 'seams-not-possible' });
   });
 

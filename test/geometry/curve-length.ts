@@ -1,5 +1,5 @@
-import type { Curve } from './curve.js';
-import { integrate } from './integrate.js';
+import type { Curve } from '../../src/geometry/curve.js';
+import { integrate } from '../../src/geometry/integrate.js';
 
 /** Length of a true curve from `from` to `to`, mm, to 1e-10 relative; parted at `breaks` (cusps, sharp bends), where it may have no one slope. */
 export const curveLength = (curve: Curve, from: number, to: number, breaks: readonly number[] = []): number => {

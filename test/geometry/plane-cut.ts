@@ -1,4 +1,4 @@
-import type { Curve } from './curve.js';
+import type { Curve } from '../../src/geometry/curve.js';
 
 /** A plane cut across a round: radius, mm, and the tilt from a square cut, radians, below 90°. */
 export interface PlaneCut {
