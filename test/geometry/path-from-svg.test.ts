@@ -38,6 +38,13 @@ describe('pathsFromSvg', () => {
     near(pathLength(path!), 10 * Math.PI, 1e-12);
   });
 
+  it('takes a negative half-axis for its size, as SVG 2 has it', () => {
+    for (const [rx, ry] of [[-30, 20], [30, -20], [-30, -20], [-3, 2], [3, -2]]) {
+      const [given] = pathsFromSvg(`M 0 0 A ${rx} ${ry} 35 0 1 40 10`);
+      expect(given).toEqual(pathsFromSvg(`M 0 0 A ${Math.abs(rx!)} ${Math.abs(ry!)} 35 0 1 40 10`)[0]);
+    }
+  });
+
   it('follows SVG 2 where an arc is out of range', () => {
     expect(pathsFromSvg('M0 0A0 5 0 0 1 9 9')[0]!.segments).toEqual([{ kind: 'line', to: point(9, 9) }]);
     expect(pathsFromSvg('M0 0A5 5 0 0 1 0 0')).toEqual([]);
