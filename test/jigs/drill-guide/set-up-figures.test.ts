@@ -201,6 +201,11 @@ describe('at 90° nothing is said of an acute side, a throat, uphill, a tilt or 
 test('a blind hole has no marks on two faces', () => {
   const { drill } = pages(cases[3]!);
   expect(drill.numbers.map(({ code }) => code)).not.toContain('mark-shift');
+  // In flat work of unknown thickness the end of a blind hole can only be said from the mark; through it there are marks on both faces.
+  const label = (given: Parameters<typeof solved>[0]): string =>
+    setUpOf(drillGuide.draw(solved(given), context, testFont), 'drill').numbers.find(({ code }) => code === 'mark-shift')!.label.join('');
+  expect(label({ angle: rad(60), thickness: 30 })).toBe('Marks on the two faces, apart, back from the acute side');
+  expect(label({ angle: rad(60), thickness: undefined, depth: 20 })).toBe('Hole’s end from the mark, back from the acute side');
 });
 
 test('nothing is stood on end, and a saw is named only where the sole is within its turn and its depth', () => {

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import type { Shape } from '../../../src/drawing/drawing.js';
+import { endOf } from '../../../src/geometry/path.js';
+import { saddleCope } from '../../../src/jigs/saddle-cope/index.js';
+import { testFont } from '../../support/font.js';
+import { context, fields, solved } from './written.js';
+
+const rad = (deg: number): number => (deg * Math.PI) / 180;
+
+/** Height of the saddle at φ over the crossing of the axes: (√(R² − (e + r·sin φ)²) + r·cos φ·cos θ) ÷ sin θ. */
+const height = (R: number, r: number, e: number, theta: number, phi: number): number =>
+  (Math.sqrt(R * R - (e + r * Math.sin(rad(phi))) ** 2) + r * Math.cos(rad(phi)) * Math.cos(rad(theta))) / Math.sin(rad(theta));
+
+test.each([0, 40, 180, -110, -40])('the far throat stands at the twist on the strip, %i°, the near one at its left edge, and their edges as far apart as the throats', (twist) => {
+  const spec = fields({ branchDiameter: 28, mainDiameter: 40, angle: rad(65), offset: 3, centres: 400, farEnd: { main: { name: 'leg', diameter: 48 }, angle: rad(50), offset: -4, twist: rad(twist) } });
+  const { items } = saddleCope.draw(solved(spec), context, testFont).patterns.find(({ name }) => name === 'wrap')!;
+  const part = (name: string): Shape => items.find((item): item is Shape => item.kind === 'shape' && item.part === name)!;
+  const wrap = Math.PI * (28 + spec.paperThickness);
+  const [throat, long, farThroat, farLong] = ['throat', 'long-point', 'far-throat', 'far-long-point'].map((name) => part(name).path.start);
+  expect([throat!.x, long!.x].map((x) => (x + wrap) % wrap)).toEqual([0, expect.closeTo(wrap / 2, 9)]);
+  const at = (deg: number): number => (wrap * ((deg + 720) % 360)) / 360;
+  expect(farThroat!.x % wrap).toBeCloseTo(at(twist), 9);
+  expect(farLong!.x % wrap).toBeCloseTo(at(twist + 180), 9);
+  // The far end lies up the paper, y down.
+  const near = (phi: number): number => height(20, 14, 3, 65, phi);
+  const far = (phi: number): number => height(24, 14, -4, 50, phi);
+  expect(throat!.y - farThroat!.y).toBeCloseTo(400 - near(0) - far(0), 9);
+  expect(long!.y - farLong!.y).toBeCloseTo(400 - near(180) - far(180), 9);
+  expect(long!.y - throat!.y).toBeCloseTo(near(0) - near(180), 9);
+  // Every line of an end runs straight along the branch; horns run straight across it, as far apart as the finished branch is long.
+  for (const { path } of [part('throat'), part('far-throat')]) expect(endOf(path.segments[0]!).x).toBe(path.start.x);
+  const horn = (of: (phi: number) => number): number => Math.min(...Array.from({ length: 36_000 }, (_, i) => of(i / 100)));
+  const [nearHorn, farHorn] = ['horn', 'far-horn'].map((name) => part(name).path);
+  expect(nearHorn!.start.y - farHorn!.start.y).toBeCloseTo(400 - horn(near) - horn(far), 6);
+  for (const path of [nearHorn!, farHorn!]) expect([path.start.x, endOf(path.segments[0]!).x, path.start.y]).toEqual([0, expect.closeTo(wrap, 9), endOf(path.segments[0]!).y]);
+});
