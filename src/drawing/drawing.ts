@@ -45,6 +45,7 @@ export interface Zone {
 export interface Drawing {
   /** Short, unique in its jig: `wrap`, `top`, `end-section`. */
   readonly name: string;
+  /** What it shows, said after its jig's name and without it: `wrap-round template`. */
   readonly title: string;
   readonly items: readonly Item[];
   /** Must stay on one sheet wherever a sheet can hold it (a cope is never split). */

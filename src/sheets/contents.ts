@@ -3,7 +3,7 @@ import { firstSheets } from './first-sheets.js';
 import { jigsOn } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
 import { plainPage, type PackedPage, type Planned, type Setting, type SetUpPage } from './set-pages.js';
-import { distinct, shortName } from './strip-words.js';
+import { distinct } from './strip-words.js';
 import type { TiledDrawing } from './tile-sheet.js';
 
 /** Everything after the first sheets, in order. */
@@ -24,12 +24,12 @@ const contentRows = (jigs: readonly JigDrawing[], body: Body, before: number): [
   const setUpsFrom = before + body.packed.length + body.tiles.reduce((n, t) => n + t.pages.length, 0);
   return jigs.map((jig) => {
     const packed = body.packed.flatMap(({ packed: { places } }, i) => {
-      const names = places.flatMap(({ pattern }) => (pattern.jig === jig ? [shortName(jig, pattern.drawing)] : []));
+      const names = places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.drawing.title] : []));
       return names.length === 0 ? [] : [`sheet ${before + i + 1}: ${distinct(names).join(', ')}`];
     });
     const tiled = body.tiles.filter((t) => t.tiled.jig === jig).map(({ tiled: t }) => {
       const codes = t.plan.tiles.map(t.codeOf);
-      return `${codes.length} sheets, ${codes[0]!} to ${codes.at(-1)!}: ${shortName(jig, t.plan.drawing)}`;
+      return `${codes.length} sheets, ${codes[0]!} to ${codes.at(-1)!}: ${t.plan.drawing.title}`;
     });
     const setUps = body.setUps.flatMap((s, i) => (s.jig === jig ? [setUpsFrom + i + 1] : []));
     return [jig.title, [...packed, ...tiled, ...(setUps.length === 0 ? [] : [`${span(setUps)}: set-up`])].join('; ')];

@@ -8,7 +8,7 @@ import { isCorrected, pageCorrection, type LayoutRequest } from './layout-reques
 import { fits, pack, type Piece, type Placed } from './pack.js';
 import { areaInset, type PageFrame } from './page-frame.js';
 import type { Sheet } from './sheet.js';
-import { assumedWords, distinct, patternWords, pieceWords, runningWords, shortName } from './strip-words.js';
+import { assumedWords, distinct, patternWords, pieceWords, runningWords } from './strip-words.js';
 import type { SheetContext } from './tile-sheet.js';
 
 /** A pattern that goes on one sheet whole. */
@@ -95,7 +95,7 @@ export const jigsOn = (sheet: PackedSheet): JigDrawing[] => [...new Set(sheet.pl
 /** What is on a packed sheet in fewer and fewer words. */
 const shorterNames = (sheet: PackedSheet): string[] => {
   const jigs = jigsOn(sheet);
-  const of = (jig: JigDrawing): string[] => distinct(sheet.places.flatMap(({ pattern }) => (pattern.jig === jig ? [shortName(jig, pattern.drawing)] : [])));
+  const of = (jig: JigDrawing): string[] => distinct(sheet.places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.drawing.title] : [])));
   const count = `${sheet.places.length} ${sheet.places.length === 1 ? 'pattern' : 'patterns'}`;
   return [
     jigs.map((jig) => `${jig.jig}: ${of(jig).join(', ')}`).join('; '),

@@ -21,13 +21,8 @@ export const pieceWords = (request: LayoutRequest): string => {
   return `${request.digest}${revision} · ${request.paper.name}, ${request.units} · ${request.title.slice(0, 200)}`;
 };
 
-/** What a pattern is called: its own title where that names the jig, else the jig's title before it. */
-export const patternWords = (jig: JigDrawing, drawing: Drawing): string =>
-  (drawing.title.startsWith(jig.jig) ? drawing.title : `${jig.title} – ${drawing.title}`);
-
-/** What a pattern is called where its jig is named beside it: its title without the jig's name before it. */
-export const shortName = (jig: JigDrawing, drawing: Drawing): string =>
-  (drawing.title.startsWith(`${jig.jig}: `) ? drawing.title.slice(jig.jig.length + 2) : drawing.title);
+/** What a pattern is called on a sheet of its own. */
+export const patternWords = (jig: JigDrawing, drawing: Drawing): string => `${jig.jig}: ${drawing.title}`;
 
 /** Distinct texts in the order in which they first come. */
 export const distinct = (texts: readonly string[]): string[] => [...new Set(texts)];

@@ -115,12 +115,18 @@ describe('layOut', () => {
   });
 
   it('lists on the first sheet what is on which, and names packed patterns shortly rather than cut off', () => {
-    const pieces = Array.from({ length: 6 }, (_, i) => plainDrawing(`piece-${i}`, [rectangle(0, 0, 40, 40)], { title: `${i === 2 ? 'cradle: ' : ''}pattern of the ${i + 1}th of six pieces, seen from above` }));
+    const pieces = Array.from({ length: 6 }, (_, i) => plainDrawing(`piece-${i}`, [rectangle(0, 0, 40, 40)], { title: `pattern of the ${i + 1}th of six pieces, seen from above` }));
     const [first, second] = sheetsOf(requestFor([jigOf('cradle', pieces), setUpJig()])) as [Sheet, Sheet];
     expect(words(first)).toContain('sheet 2: pattern of the 1th of six pieces, seen from above, pattern of the 2th');
     expect(words(first)).toContain('seen from above, pattern of the 3th');
     const title = lettering(second).find((l) => l.part === 'sheet-title')!.text;
     expect(title).toBe('2 of 3 · 8 patterns of cradle, rail cradle');
+  });
+
+  it('calls a pattern by its jig and its title, whatever the jig is called', () => {
+    const long = jigOf('whole top', [plainDrawing('board', [rectangle(0, 0, 900, 40)], { title: 'whole top, seen from above' })]);
+    const tiles = sheetsOf(requestFor([long])).filter(({ code }) => code.startsWith('A'));
+    expect(new Set(tiles.map(({ title }) => title.replace(/^A\d+ – /, '')))).toEqual(new Set(['whole top: whole top, seen from above']));
   });
 
   it('packs small patterns whole on one sheet, apart by a gap to cut in', () => {

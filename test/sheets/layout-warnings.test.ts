@@ -24,7 +24,7 @@ describe('layoutWarnings', () => {
     const free = setOf({ turn: 'portrait' }, rows);
     expect(set.tiled[0]!.plan.frame.landscape).toBe(true);
     expect(free.tiled[0]!.plan.tiles.length).toBeLessThan(set.tiled[0]!.plan.tiles.length);
-    expect(set.warnings).toEqual([`top – Pattern panel: the seams given fit landscape sheets only, ${set.tiled[0]!.plan.tiles.length} of them. `
+    expect(set.warnings).toEqual([`top: Pattern panel: the seams given fit landscape sheets only, ${set.tiled[0]!.plan.tiles.length} of them. `
       + `Seams at most 176.1 mm (6 15⁄16″) apart along would go on portrait sheets: ${free.tiled[0]!.plan.tiles.length} may do.`]);
     expect(setOf({ seams: { top: { along: every(175, 1500), across: [] } } }, rows).warnings).toEqual([]);
   });
@@ -41,6 +41,6 @@ describe('layoutWarnings', () => {
     expect(setOf({ seams: { top: { along: [10], across: [] } } }, [plainDrawing('disc', [rectangle(0, 0, 50, 50)])]).warnings)
       .toEqual(['top: seams are given, but each of its patterns fits a sheet whole.']);
     const beyond = setOf({ seams: { top: { along: [...every(170, 1500), 1600], across: [] } } });
-    expect(beyond.warnings).toEqual(['top – Top, whole: seams given outside the drawing cut nothing: 1600 mm (62 63⁄64″).']);
+    expect(beyond.warnings).toEqual(['top: Top, whole: seams given outside the drawing cut nothing: 1600 mm (62 63⁄64″).']);
   });
 });

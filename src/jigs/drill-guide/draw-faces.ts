@@ -63,7 +63,7 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
       shape('cut', polyline([point(end, 0), point(end + tab, 3), point(end + tab, height - 3), point(end, height)]), 'glue-tab'),
       ...run.flatMap(({ face, x }) => faceAt(page, face, x)),
       ...dimensions(page, run),
-      ...titled(point(0, height + 8), `${name}: ${of.title.toLowerCase()}`, [
+      ...titled(point(0, height + 8), `${name}: ${of.title}`, [
         isSawn(s) ? 'Cut out; cut the back off at its fold and keep it. Wrap the rest round the end of the long blank, top edges level, folds on its corners.'
           : 'Cut out, wrap round the blank with the top edges level and the folds on its corners, tab under, and glue on.',
         `${isSawn(s) ? 'The back goes on when the block is cut off. Saw along the dash-two-dots line. ' : ''}Left and right: seen from the ${isSquareAngle(s.angle) ? 'front' : 'acute end'}, block upright.`,
@@ -80,10 +80,10 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
 export const drawFaces = (page: Page, room: number): readonly Drawing[] => {
   const { block } = page.s;
   if (2 * (block.length + block.width) + tab + dimensionRoom <= room) {
-    return [drawRun(page, faces, { name: 'faces', title: 'Faces of the block' })];
+    return [drawRun(page, faces, { name: 'faces', title: 'faces of the block' })];
   }
   return [
-    drawRun(page, faces.slice(0, 2), { name: 'faces', title: 'Faces of the block: left and front' }),
-    drawRun(page, faces.slice(2), { name: 'faces-right', title: 'Faces of the block: right and back' }),
+    drawRun(page, faces.slice(0, 2), { name: 'faces', title: 'faces of the block: left and front' }),
+    drawRun(page, faces.slice(2), { name: 'faces-right', title: 'faces of the block: right and back' }),
   ];
 };

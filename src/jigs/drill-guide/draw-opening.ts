@@ -28,7 +28,7 @@ const flatSole = (page: Page): Drawing => {
   const opening = ellipse(centre, rx, ry, 0);
   const say = (mm: number): string => lengthLabel(mm, units);
   return {
-    name: 'sole', title: 'Sole of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [clearOf(opening)], lands: [],
+    name: 'sole', title: 'sole of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [clearOf(opening)], lands: [],
     items: [
       shape('cut', rectangle(0, 0, length, width), 'sole'),
       shape('drill', opening, 'opening'),
@@ -61,7 +61,7 @@ const openingOnRound = (page: Page, work: RoundWork): Drawing => {
   const high = point(rx + 16, Math.max(bottom, 0) + 9 + wordsStrip);
   const say = (mm: number): string => lengthLabel(mm, units);
   return {
-    name: 'opening', title: 'Opening on the round', whole: true, spine: false, datum: low, keepClear: [clearOf(opening)], lands: [],
+    name: 'opening', title: 'opening on the round', whole: true, spine: false, datum: low, keepClear: [clearOf(opening)], lands: [],
     items: [
       shape('cut', rectangle(low.x, low.y, high.x - low.x, high.y - low.y), 'sole'),
       shape('drill', opening, 'opening'),

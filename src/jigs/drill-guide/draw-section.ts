@@ -49,7 +49,7 @@ export const drawSection = (page: Page, work: RoundWork): Drawing => {
       `Square to the round, Ø ${say(2 * work.radius)}, seen from the ${isSquareAngle(s.angle) ? 'front' : 'acute end'}.`,
     ], font),
   ];
-  return { name: 'section', title: 'Section of the sole', whole: true, spine: false, datum: point(-half, -sole.plane), keepClear: [], lands: [], items };
+  return { name: 'section', title: 'section of the sole', whole: true, spine: false, datum: point(-half, -sole.plane), keepClear: [], lands: [], items };
 };
 
 /** Where a V touches the round. */

@@ -21,7 +21,7 @@ export const drawTop = (page: Page): Drawing => {
   const say = (mm: number): string => lengthLabel(mm, units);
   const rows = centre.y >= width / 2 ? { top: 1.8, height: centre.y - 3.4 } : { top: centre.y + 1.8, height: width - centre.y - 3.4 };
   return {
-    name: 'top', title: 'Top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [{ box: growBox(boxOf([centre]), drill / 2 + 3), why: 'bore' }], lands: [],
+    name: 'top', title: 'top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [{ box: growBox(boxOf([centre]), drill / 2 + 3), why: 'bore' }], lands: [],
     items: [
       shape('cut', rectangle(0, 0, length, width), 'top'),
       shape('drill', circle(centre, drill / 2), 'bore'),

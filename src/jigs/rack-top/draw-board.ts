@@ -48,7 +48,7 @@ export const drawTop = (top: RackTop, context: Context, font: Font): Drawing => 
   const lettered = letterBoard({ top, name: context.name, units: context.units, font }, [...drawn, ...leaders]);
   const { keepClear, lands } = zonesOf(top);
   return {
-    name: 'top', title: `${context.name}: whole top, seen from above`, items: [...drawn, ...leaders, ...lettered.items], whole: false,
+    name: 'top', title: 'whole top, seen from above', items: [...drawn, ...leaders, ...lettered.items], whole: false,
     datum: point(0, board.width / 2), spine: true, keepClear: [...keepClear, ...lettered.zones], lands,
   };
 };

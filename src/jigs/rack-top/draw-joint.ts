@@ -74,7 +74,7 @@ export const drawJoint = (station: number, number: number, top: RackTop, context
   ];
   const section = moveItems(sectionItems(top, say, font), 2 * (spline.groove + beyond) + 12, board.width / 2 - board.thickness);
   const items = [...planItems(top, number, words), ...section];
-  return { name: `joint-${number}`, title: `${context.name}: joint ${number}`, items, whole: true, spine: false, datum: point(-spline.groove - beyond, board.width / 2), keepClear: [], lands: [] };
+  return { name: `joint-${number}`, title: `joint ${number}`, items, whole: true, spine: false, datum: point(-spline.groove - beyond, board.width / 2), keepClear: [], lands: [] };
 };
 
 /** The section through a joint alone, for the set-up page. */

@@ -34,5 +34,5 @@ export const drawPlug = (holes: readonly LegHole[], number: number, context: Con
     ...(hole.lean === 0 ? [] : [shape('dimension', line(point(rx + 4, 0), point(rx + 11, 0))), arrow(point(rx + 12, 0), 0)]),
     ...words.map((text, i) => letter(point(-rx, ry + 8 + 4.4 * i), text, { height: i === 0 ? 3.5 : 2.5 })),
   ];
-  return { name: `plug-${number}`, title: `${context.name}: test disc ${number}`, items, whole: true, spine: false, datum: point(-rx, 0), keepClear: [], lands: [] };
+  return { name: `plug-${number}`, title: `test disc ${number}`, items, whole: true, spine: false, datum: point(-rx, 0), keepClear: [], lands: [] };
 };

@@ -48,5 +48,5 @@ export const drawRecessTemplate = (recess: Recess, top: RackTop, context: Contex
     ...dimension({ from: point(0, y1), to: point(0, y0), offset: -(box.x1 + 17), along: -Math.PI / 2, label: say(y1 - y0), gap: box.x1 + 3 }, font),
     ...(as === 'picture' ? [] : words).map((text, i) => letter(point(x0, box.y1 + 30 + 4.4 * i), text, { height: i === 0 ? 3.5 : 2.5 })),
   ];
-  return { name: `recess-${n}`, title: `${context.name}: template of recess ${n}`, items, whole: true, spine: false, datum: point(box.x0, 0), keepClear: [], lands: [] };
+  return { name: `recess-${n}`, title: `template of recess ${n}`, items, whole: true, spine: false, datum: point(box.x0, 0), keepClear: [], lands: [] };
 };

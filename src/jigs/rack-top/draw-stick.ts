@@ -51,7 +51,7 @@ export const drawStick = (edge: Slot['edge'], groups: readonly TemplateGroup[], 
     put({ lines: [{ text: 'LEFT END of the board', height: 2.5 }] }, anywhere(board.length)),
   ];
   return {
-    name: `pitch-stick-${edge}`, title: `${context.name}: pitch stick for the ${edge} edge`, items: [...drawn, ...lettered.flatMap((l) => l.items)], whole: false,
+    name: `pitch-stick-${edge}`, title: `pitch stick for the ${edge} edge`, items: [...drawn, ...lettered.flatMap((l) => l.items)], whole: false,
     datum: point(0, middle), spine: true,
     keepClear: [...holes.map((at): Zone => ({ box: growBox(pathBounds(circle(at, pins.diameter / 2)), 3), why: 'pin hole' })), ...lettered.map((l) => l.zone)],
     lands: [],

@@ -122,7 +122,7 @@ export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font
   const half = Math.max(edgeHalfWidth(slot), -opening.start.x);
   const edgeTo = (side: 1 | -1): Item => shape('reference', line(point(side * (half + cutter.offset + 1), 0), point(side * halfWidth, 0)), 'template-board-edge');
   return {
-    name: `slot-template-${group.number}`, title: `${context.name}: one-slot template ${group.number}`, whole: true, spine: false,
+    name: `slot-template-${group.number}`, title: `one-slot template ${group.number}`, whole: true, spine: false,
     datum: point(-halfWidth, 0), keepClear: [], lands: [],
     items: [
       shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, behind, front), 'template-edge'),

@@ -135,7 +135,7 @@ export const drawUnderside = (patch: UndersidePatch, number: number, top: RackTo
   const words = wordItems(lines, point(box.x0 - band + 2, box.y1), width - 4, font);
   const frame: Box = { x0: box.x0 - band, y0: box.y0 - band, x1: box.x0 - band + width, y1: words.end + 3 };
   return {
-    name: `underside-${number}`, title: `${context.name}: underside ${number}, seen from below`, whole: true, spine: false, datum: point(frame.x0, box.y0), lands: [],
+    name: `underside-${number}`, title: `underside ${number}, seen from below`, whole: true, spine: false, datum: point(frame.x0, box.y0), lands: [],
     items: [
       ...drawn, ...tags(patch, top, drawn, { box: growBox(box, -0.5), font }), ...datumArrows(box), ...words.items,
       shape('mark', rectangle(frame.x0, frame.y0, boxWidth(frame), frame.y1 - frame.y0), `underside-patch-${number}`),

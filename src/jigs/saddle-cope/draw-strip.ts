@@ -59,7 +59,7 @@ export const drawStrip = (s: SaddleCopeSolution, name: string, units: Units, fon
     ({ box: { x0: 0, y0: top, x1: width + tabWidth, y1: bottom }, why });
   return {
     name: 'wrap',
-    title: `${name}: wrap-round template`,
+    title: 'wrap-round template',
     items: [
       ...outline(strip, font), ...near, ...far,
       ...datumLine(s, strip, units, font), ...stripLettering(s, strip, { name, units }, font),

@@ -12,17 +12,17 @@ import { jointViews } from './joint-picture.js';
 import { setUps } from './set-ups.js';
 import { isSquare, type SaddleCopeSolution, type SaddleEnd } from './solve.js';
 
-const jointPattern = (end: SaddleEnd, title: string, { units }: Context, font: Font): Drawing => {
+const jointPattern = (end: SaddleEnd, title: string, { name, units }: Context, font: Font): Drawing => {
   const items = jointViews(end, units, font);
   const box = itemsBounds(items, font);
-  return pictureOf(end.name === 'near' ? 'joint' : 'far-joint', title, [letter(point(0, 3.5), title), ...moveItems(items, -box.x0, 8 - box.y0)]);
+  return pictureOf(end.name === 'near' ? 'joint' : 'far-joint', title, [letter(point(0, 3.5), `${name}: ${title}`), ...moveItems(items, -box.x0, 8 - box.y0)]);
 };
 
 /** The wrap strip, a picture of each joint, and the set-ups. */
 export const draw = (s: SaddleCopeSolution, context: Context, font: Font): JigDrawing => {
   const { name, units, shop } = context;
   const ends = s.far === undefined ? [s.near] : [s.near, s.far];
-  const title = (end: SaddleEnd): string => `${name}: ${s.far === undefined ? 'the' : end.name} joint, not to scale`;
+  const title = (end: SaddleEnd): string => `${s.far === undefined ? 'the' : end.name} joint, not to scale`;
   const rounds = new Map([s.branch, ...ends.map((end) => end.main)].map((round) => [round.name, round]));
   const named = [...rounds.values()].map((round) => `${round.unnamed === true ? '' : `${round.name} `}Ø ${lengthLabel(round.diameter, units)}`);
   return {

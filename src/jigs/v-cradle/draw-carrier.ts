@@ -99,7 +99,7 @@ export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, fon
   const bottom = Math.max(plan.at(sight.reach + 6, -c.seatSide).y, plan.at(sight.reach, c.bladeSide).y, plan.heel.y + 20);
   const leftMost = Math.min(left.x - 45, plan.at(sight.reach, -c.seatSide).x);
   return {
-    name: 'carrier', title: 'Carrier on the saw', whole: true, spine: false, datum: left, keepClear: [], lands: [],
+    name: 'carrier', title: 'carrier on the saw', whole: true, spine: false, datum: left, keepClear: [], lands: [],
     items: [
       ...outline(sight), ...grooveLines(sight), ...sawLines(sight), ...labels(sight, say, font),
       ...turnDimension(sight, say, font), ...seatDimension(sight, say, font),

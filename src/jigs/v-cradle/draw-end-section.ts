@@ -67,7 +67,7 @@ export const drawEndSection = (s: VCradleSolution, piece: Piece, name: string, {
   const isBlock = piece.name === 'block';
   const prefix = isBlock ? '' : 'carrier-';
   return {
-    name: isBlock ? 'end-section' : 'carrier-section', title: `End of the ${piece.name}`, whole: true, spine: false,
+    name: isBlock ? 'end-section' : 'carrier-section', title: `end of the ${piece.name}`, whole: true, spine: false,
     datum: point(-piece.sides.a, 0), keepClear: [], lands: [],
     items: [
       shape('cut', blockPath(groove, piece.sides, piece.height), `${prefix}block-end`),

@@ -75,7 +75,7 @@ export const drawFinishedEnd = (c: Carrier, name: string, { say, font }: { say: 
   const twisted = c.twist !== undefined && Math.abs(degrees(c.twist)) > 1e-9;
   const drop = twisted ? 4 * r + 44 : 3 * r + 36;
   return {
-    name: 'finished-end', title: `Finished end of ${c.round.name}`, whole: true, spine: false,
+    name: 'finished-end', title: `finished end of ${c.round.name}`, whole: true, spine: false,
     datum: point(0, -r), keepClear: [], lands: [],
     items: [
       ...sideView(c, say, font), ...faceView(c, face, say, font),

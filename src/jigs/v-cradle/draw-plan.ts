@@ -61,7 +61,7 @@ const lineItems = (s: VCradleSolution, font: Font): Item[] => {
 export const drawPlan = (s: VCradleSolution, name: string, say: Say, font: Font): Drawing => {
   const { length, width } = s.block;
   return {
-    name: 'plan', title: 'Block from above', whole: true, spine: false,
+    name: 'plan', title: 'block from above', whole: true, spine: false,
     datum: point(0, width / 2), keepClear: [], lands: [],
     items: [
       shape('cut', rectangle(0, -width / 2, length, width), 'block-plan'),

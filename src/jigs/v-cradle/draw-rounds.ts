@@ -61,7 +61,7 @@ const proudDimension = (s: VCradleSolution, say: Say): Item[] => {
 export const drawRounds = (s: VCradleSolution, name: string, say: Say, font: Font): Drawing => {
   const { groove, block } = s;
   return {
-    name: 'rounds', title: 'Rounds in the groove', whole: true, spine: false,
+    name: 'rounds', title: 'rounds in the groove', whole: true, spine: false,
     datum: point(-block.width / 2, 0), keepClear: [], lands: [],
     items: [
       shape('cut', blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height), 'block-section'), shape('cut', groovePath(groove), 'groove-section'),
