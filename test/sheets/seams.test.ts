@@ -75,6 +75,12 @@ describe('choosePlan', () => {
     expect(planOf(plainDrawing('post', [rectangle(0, 0, 40, 1000)])).frame.landscape).toBe(false);
   });
 
+  it('names the drawing that is too large for any set of sheets', () => {
+    const vast = refusal(() => planOf(plainDrawing('top', [rectangle(0, 0, 90_000, 90_000)])));
+    expect(vast).toMatchObject({ code: 'too-many-sheets', path: 'paper', message: 'top: Pattern top is too large for this paper' });
+    expect(vast.got).toMatch(/^90000 mm \(3543 5⁄16″\) by 90000 mm .*, a grid of \d+ sheets$/);
+  });
+
   it('takes seams that are given, from the datum', () => {
     const seams = { top: { along: [170, 340, 500, 670, 840, 1000, 1170, 1330], across: [] } };
     const { wishes } = requestFor([]);

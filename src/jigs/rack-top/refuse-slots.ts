@@ -38,6 +38,8 @@ const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): SlotRep
   const from = edgeStart(board) + half;
   const to = board.length - from;
   const deepest = board.width - slot.radius;
+  const { ease, flare, run } = slot.mouth;
+  const eased = easeReach(slot.mouth) * Math.cos(flare);
   return [
     ...(room < slot.item ? [{
       ...stop, slot, code: 'slot-narrower-than-item', measured: room, limit: slot.item,
@@ -50,7 +52,11 @@ const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): SlotRep
       message: (name: string) => `A cutter of ${say(cutter.diameter)} does not go into ${name}, ${say(2 * slot.radius)} wide.`,
       remedy: 2 * slot.radius - 1 >= leastCutter ? `A cutter of at most ${say.most(2 * slot.radius - 1)}.` : `A slot at least ${say.least(cutter.diameter + 1)} wide.`,
     }] : []),
-    ...(slot.depth < mouthLength(slot) || easeReach(slot.mouth) * Math.cos(slot.mouth.flare) > (slot.mouth.flare > 0 ? slot.mouth.run : slot.depth) ? [{
+    ...(flare > 0 && eased > run ? [{
+      ...stop, slot, code: 'ease-past-flare', measured: run, limit: eased,
+      message: (name: string) => `${name}: a corner eased by ${say(ease)} reaches ${say(eased)} in from the edge, and the flare ${say(run)}.`,
+      remedy: `A flare that runs at least ${say.least(eased)} in, or an ease of at most ${say.most((ease * run) / eased)}.`,
+    }] : slot.depth < mouthLength(slot) ? [{
       ...stop, slot, code: 'slot-shallow', measured: slot.depth, limit: mouthLength(slot),
       message: (name: string) => `${name}: ${say(slot.depth)} deep to the seat’s axis, and the mouth alone takes ${say(mouthLength(slot))}.`,
       remedy: `A depth of at least ${say.least(mouthLength(slot))}, or a smaller mouth.`,

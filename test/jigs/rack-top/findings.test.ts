@@ -29,6 +29,8 @@ const cases: readonly (readonly [string, Given, Given, readonly string[]])[] = [
   ['cutter-too-large', { slots: one, cutter: { diameter: 26.1 } }, { slots: one, cutter: { diameter: 26 } }, ['≤ 25']],
   ['seat-tight-for-cutter', { slots: one, cutter: { diameter: 25.1 } }, { slots: one, cutter: { diameter: 25 } }, ['≤ 25', '≥ 13.05']],
   ['slot-shallow', { slots: { ...one, depth: 9.9, mouth: { ease: 10 } } }, { slots: { ...one, depth: 10, mouth: { ease: 10 } } }, ['≥ 10']],
+  // 12·tan((90° − 10°)/2)·cos 10° = 9.9163 in from the edge; 12 of ease to a reach of 9.9163 is 10.891 to one of 9.
+  ['ease-past-flare', { slots: { ...one, mouth: { ease: 12, flare: 10, run: 9 } } }, { slots: { ...one, mouth: { ease: 12, flare: 10, run: 9.92 } } }, ['≥ 9.9163', '≤ 10.891']],
   ['slot-through-board', { slots: { ...one, depth: 187 } }, { slots: { ...one, depth: 186.9 } }, ['≤ 160', '= 27', '< 187']],
   ['slot-deep', { slots: { ...one, depth: 160.1 } }, { slots: { ...one, depth: 160 } }, ['≤ 160']],
   ['slot-off-board', { slots: { ...one, at: 12.9 } }, { slots: { ...one, at: 13 } }, ['≥ 13', '≤ 787']],
