@@ -1,5 +1,5 @@
 import { angleRoundedDown } from '../../units/round-safe.js';
-import { lengthOf, words } from '../../units/quantity.js';
+import { angleOf, lengthOf, words } from '../../units/quantity.js';
 import { usualReach } from '../../shop/tools.js';
 import type { Context } from '../jig.js';
 import { checkBladeTilt, checkSawDepth, sawDepth } from '../kit/reach.js';
@@ -12,7 +12,7 @@ const checkReach = ({ sawing }: VCradleSolution, about: Concern, context: Contex
   return [
     ...checkBladeTilt(sawing.tilt, {
       about, what: ['Each flank'], would: [cureAngle('includedAngle', included)],
-      remedy: ['A smaller included angle, or saw the V at the band saw or by hand to the end pattern.'],
+      remedy: words`An included angle of at most ${angleOf(included)}, or saw the V at the band saw or by hand to the end pattern.`,
     }, context),
     ...checkSawDepth(sawing.height, sawing.tilt, {
       about, what: ['The groove'], would: [],

@@ -33,8 +33,8 @@ const cases: Case[] = [
   { code: 'block-short warn', triggers: { fields: 'holds: [50], block: { length: 199.999 }' }, inside: { fields: 'holds: [50], block: { length: 200 }' }, figures: ['≥ 200'] },
   { code: 'block-short warn', triggers: { fields: 'holds: [50], stop: 10, block: { length: 209.999 }' }, inside: { fields: 'holds: [50], stop: 10, block: { length: 210 }' }, figures: ['≥ 210'] },
   { code: 'stop-off-block stop', triggers: { fields: 'holds: [post], stop: 200, block: { length: 200 }' }, inside: { fields: 'holds: [post], stop: 199.999, block: { length: 200 }' }, figures: ['≥ 350'] },
-  { code: 'blade-tilt-out-of-reach warn', triggers: { fields: 'holds: [post]', shop: saw('maxTilt: 44.99') }, inside: { fields: 'holds: [post]', shop: saw('maxTilt: 45') }, figures: [] },
-  { code: 'blade-tilt-unknown note', triggers: { fields: 'holds: [post], includedAngle: 90.1' }, inside: { fields: 'holds: [post]' }, figures: [] },
+  { code: 'blade-tilt-out-of-reach warn', triggers: { fields: 'holds: [post]', shop: saw('maxTilt: 44.99') }, inside: { fields: 'holds: [post]', shop: saw('maxTilt: 45') }, figures: ['≤ 89.98'] },
+  { code: 'blade-tilt-unknown note', triggers: { fields: 'holds: [post], includedAngle: 90.1' }, inside: { fields: 'holds: [post]' }, figures: ['≤ 90'] },
   // 14 mm with the blade at 45° takes 19.799 mm of reach.
   { code: 'saw-depth-short warn', triggers: { fields: 'holds: [post], depth: 14', shop: saw('maxDepth: 19.798') }, inside: { fields: 'holds: [post], depth: 14', shop: saw('maxDepth: 19.8') }, figures: ['≤ 13.9993'] },
   // 3 mm tooth at 60°: 3·cos 60° / cos 30° = 1.7321 of flat.
