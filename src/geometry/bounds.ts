@@ -1,4 +1,4 @@
-import { boxOf, emptyBox, uniteBoxes, type Box } from './box.js';
+import { boxOf, uniteBoxes, type Box } from './box.js';
 import { cubicTurns } from './cubic-roots.js';
 import { arcPoint, eachSegment, endOf, type Arc, type Cubic, type Path, type Segment } from './path.js';
 import type { Point } from './point.js';
@@ -39,7 +39,7 @@ export const segmentBounds = (segment: Segment, from: Point): Box => {
 
 /** The least box that holds a path; exact to rounding, the pen's width not counted. */
 export const pathBounds = (path: Path): Box => {
-  const boxes: Box[] = [path.segments.length === 0 ? boxOf([path.start]) : emptyBox];
+  const boxes: Box[] = [boxOf([path.start])];
   eachSegment(path, (segment, from) => boxes.push(segmentBounds(segment, from)));
   return uniteBoxes(boxes);
 };

@@ -21,6 +21,7 @@ describe('pathArea', () => {
     near(pathArea(ellipse(point(9, -8), 5, 2, 0.7)), 10 * Math.PI, 1e-11);
     near(pathArea(reversePath(circle(point(1, 1), 3))), -9 * Math.PI, 1e-11);
     near(pathArea(slot(point(0, 0), point(10, 0), 2)), 40 + 4 * Math.PI, 1e-11);
+    near(pathArea(slot(point(0, 0), point(10, 0), 0.3)), 6 + 0.09 * Math.PI, 1e-11);
     near(pathArea(roundedRectangle({ x0: 1, y0: 2, x1: 31, y1: 22 }, 5)), 600 - (4 - Math.PI) * 25, 1e-11);
   });
   it('is that of a fine polygon', () => {

@@ -63,6 +63,11 @@ test('jigs that wait for each other are told at the field that closes the circle
   expect(found.map(({ code, path }) => [code, path])).toContainEqual(['circular-reference', 'jigs[1].from']);
 });
 
+test('a mistake of a jig that others wait for is said once, at its own field', () => {
+  const found = mistakes('  - { kind: hub, name: a, from: nosuch }\n  - { kind: rim, name: b, from: a }\n  - { kind: rim, name: c, from: a }\n  - { kind: rim, name: d, from: wheel }\n');
+  expect(found.map(({ code, path, got }) => [code, path, got])).toEqual([['unknown-jig', 'jigs[0].from', '“nosuch”'], ['unknown-jig', 'jigs[3].from', '“wheel”']]);
+});
+
 test('a mistake that a jig finds in another stands at the jig’s own field', () => {
   expect(mistakes('  - { kind: rim, from: complain }\n')[0]).toMatchObject({ code: 'no-far-end', path: 'jigs[0].from', line: 4, column: 24 });
 });
