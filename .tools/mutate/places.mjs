@@ -15,7 +15,8 @@ const letteringFields = new Set(['height', 'elbow', 'gap', 'anchor', 'offset', '
 
 const isType = (type) => type.startsWith('TS') && !['TSAsExpression', 'TSNonNullExpression', 'TSSatisfiesExpression'].includes(type);
 const isThrown = (node) => node.type === 'ThrowStatement' || (node.type === 'NewExpression' && (node.callee.name ?? '').endsWith('Error'));
-const isLettering = (node) => (node.type === 'CallExpression' && lettering.has(node.callee.name))
+// Kinds yield the places where a label may stand, one after the other; nothing else.
+const isLettering = (node) => node.type === 'YieldExpression' || (node.type === 'CallExpression' && lettering.has(node.callee.name))
   || (node.type === 'Property' && letteringFields.has(node.key.name));
 
 const childrenOf = (node) => Object.entries(node)

@@ -13,8 +13,12 @@ export const figuresIn = (remedy: string): number[] =>
  * Checks a remedy's figures against those worked out on paper, each with its sense: `≥ 26` what is at least needed and `≤ 787` what is at
  * most allowed, both said rounded to the safe side by 1/64″, 0.4, at most; `= 27` and `< 187` the figure itself.
  */
-export const expectFigures = ({ code, remedy }: Finding, figures: readonly string[]): void => {
+export const expectFigures = ({ code, remedy, would }: Finding, figures: readonly string[]): void => {
   const said = figuresIn(remedy);
+  // What a cure would set is said too, but for a place, which is said by how far to move.
+  for (const { field, value } of would.filter((cure) => !cure.field.includes('.at'))) {
+    expect(said.some((figure) => Math.abs(figure - Math.abs(value)) < 0.0501), `${code}: ${field} ${value} in “${remedy}”`).toBe(true);
+  }
   expect(said, `${code}: ${remedy}`).toHaveLength(figures.length);
   for (const [i, figure] of figures.entries()) {
     const [sense, worked] = [figure[0], Number(figure.slice(2))];

@@ -35,6 +35,6 @@ export const refuseSplits = (top: Pick<RackTop, 'board' | 'slots' | 'holes' | 'r
   ...(top.splits.length > 0 && top.spline.thickness >= top.board.thickness ? [{
     about: ['joint' as const], code: 'spline-thick', severity: 'stop' as const, measured: top.spline.thickness, limit: top.board.thickness,
     message: `A spline of ${say(top.spline.thickness)} does not go into a board of ${say(top.board.thickness)}.`,
-    remedy: `About a third of the board: ${say(top.board.thickness / 3)}.`, would: [cureLength('spline.thickness', say.down(top.board.thickness / 3))],
+    remedy: `At most a third of the board: ${say.most(top.board.thickness / 3)}.`, would: [cureLength('spline.thickness', say.down(top.board.thickness / 3))],
   }] : []),
 ];

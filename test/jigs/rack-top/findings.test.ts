@@ -81,7 +81,7 @@ const cases: readonly (readonly [string, Given, Given, readonly string[]])[] = [
   ['split-through', { recesses: [round(40, 400, 100)], split: [420] }, { recesses: [round(40, 400, 100)], split: [420.1] }, ['≥ 27']],
   ['split-near', { slots: one, split: [439.9] }, { slots: one, split: [440] }, ['≥ 0.1']],
   ['joint-end-grain', { split: [400] }, {}, []],
-  ['spline-thick', { split: [400], spline: { thickness: 27 } }, { split: [400], spline: { thickness: 26.9 } }, ['= 9']],
+  ['spline-thick', { split: [400], spline: { thickness: 27 } }, { split: [400], spline: { thickness: 26.9 } }, ['≤ 9']],
   ['bearing-over-template', { recesses: [round(40, 400, 100)], cutter: { diameter: 12, length: 20.1, templateThickness: 12 } }, { recesses: [round(40, 400, 100)], cutter: { diameter: 12, length: 20, templateThickness: 12 } }, ['≥ 12.1', '≤ 20']],
   ['index-holes-meet', { slots: row, indexPins: { spacing: 92 } }, { slots: row, indexPins: { spacing: 91 } }, []],
 ];
