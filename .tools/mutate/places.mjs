@@ -16,7 +16,7 @@ const letteringFields = new Set(['height', 'elbow', 'gap', 'anchor', 'offset', '
 const isType = (type) => type.startsWith('TS') && !['TSAsExpression', 'TSNonNullExpression', 'TSSatisfiesExpression'].includes(type);
 const isThrown = (node) => node.type === 'ThrowStatement' || (node.type === 'NewExpression' && (node.callee.name ?? '').endsWith('Error'));
 // Kinds yield the places where a label may stand, one after the other; nothing else.
-const isLettering = (node) => node.type === 'YieldExpression' || (node.type === 'CallExpression' && lettering.has(node.callee.name))
+const isLettering = (node, file) => (node.type === 'YieldExpression' && file.startsWith('src/jigs/')) || (node.type === 'CallExpression' && lettering.has(node.callee.name))
   || (node.type === 'Property' && letteringFields.has(node.key.name));
 
 const childrenOf = (node) => Object.entries(node)
@@ -54,7 +54,7 @@ export const placesIn = (root, file) => {
   const small = smallNames(program);
   const isSmall = (node) => node.type === 'BinaryExpression' && [node.left, node.right].some((side) => side.type === 'Identifier' && small.has(side.name));
   const walk = (node) => {
-    if (isType(node.type) || node.type === 'ImportDeclaration' || isThrown(node) || isLettering(node)) return;
+    if (isType(node.type) || node.type === 'ImportDeclaration' || isThrown(node) || isLettering(node, file)) return;
     if (!isSmall(node)) for (const found of rules[node.type]?.(node, text) ?? []) add(node, found);
     for (const child of childrenOf(node)) walk(child);
   };
