@@ -42,7 +42,7 @@ if (options.list) {
 /** A copy of what is in the folder now, committed or not, with the switches written in. */
 const copy = mkdtempSync(join(tmpdir(), 'roundwright-mutate-'));
 process.on('exit', () => rmSync(copy, { recursive: true, force: true }));
-process.on('SIGINT', () => process.exit(130));
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => process.exit(130));
 const files = execFileSync('git', ['ls-files', '-co', '--exclude-standard'], { cwd: root, encoding: 'utf8' }).split('\n');
 for (const file of files.filter((name) => name !== '' && existsSync(join(root, name)))) {
   mkdirSync(dirname(join(copy, file)), { recursive: true });
