@@ -15,8 +15,8 @@ const letteringFields = new Set(['height', 'elbow', 'gap', 'anchor', 'offset', '
 
 const isType = (type) => type.startsWith('TS') && !['TSAsExpression', 'TSNonNullExpression', 'TSSatisfiesExpression'].includes(type);
 const isThrown = (node) => node.type === 'ThrowStatement' || (node.type === 'NewExpression' && (node.callee.name ?? '').endsWith('Error'));
-// Kinds yield the places where a label may stand, one after the other; nothing else.
-const isLettering = (node, file) => (node.type === 'YieldExpression' && file.startsWith('src/jigs/')) || (node.type === 'CallExpression' && lettering.has(node.callee.name))
+// A generator of a kind gives the places where a label may stand, one after the other; nothing else.
+const isLettering = (node, file) => (node.generator === true && file.startsWith('src/jigs/')) || (node.type === 'CallExpression' && lettering.has(node.callee.name))
   || (node.type === 'Property' && letteringFields.has(node.key.name));
 
 const childrenOf = (node) => Object.entries(node)

@@ -13,6 +13,10 @@ export const provedEqual = [
     file: 'src/geometry/path-distance.ts', rule: 'swapped-arguments', was: 'subtract(o.from, s.from)',
     why: 'crossing chords are then told by their ends: the halving goes on to the same accuracy, only longer',
   },
+  {
+    file: 'src/sheets/ink-map.ts', rule: 'swapped-arguments', was: 'inkIn(map, a, b, c, d)',
+    why: 'two borders swapped turn the sign of the count of inked cells, and it is only asked whether it is 0',
+  },
   { file: 'src/jigs/v-cradle/level-dimension.ts', rule: 'factor', was: '1.5 * way', why: 'way is 1 or −1: to multiply by it and to divide are the same' },
   {
     file: 'src/geometry/cubic-roots.ts', rule: 'condition', was: 'Math.abs(secant - low) > 1e-3',

@@ -57,6 +57,15 @@ describe('fullSize', () => {
     expect(marks).toHaveLength(4);
   });
 
+  it('counts the gaps of many small patterns too', () => {
+    const jig = jigOf('many', Array.from({ length: 400 }, (_, i) => plainDrawing(`chip-${i}`, [rectangle(0, 0, 30, 5)])));
+    const pages = fullSize(jig, requestFor([jig]), testFont);
+    // 5 high, 8 of title over it, 12 to the next: 25 each.
+    expect(pages).toHaveLength(Math.ceil((400 * 25) / (5080 - 200)));
+    expect(pages.every((p) => p.height <= 5080)).toBe(true);
+    expect(pages.flatMap((p) => p.items.filter((i) => i.part?.startsWith('chip-') === true))).toHaveLength(400);
+  });
+
   it('goes on a second page where the patterns together are longer than one', () => {
     const jig = jigOf('many', Array.from({ length: 4 }, (_, i) => plainDrawing(`board-${i}`, [rectangle(0, 0, 300, 2000)])));
     const pages = fullSize(jig, requestFor([jig]), testFont);
