@@ -4,7 +4,7 @@ import { handsFromBlade, settingError } from '../../shop/tools.js';
 import { usualBlockWall } from '../../shop/walls.js';
 import type { Round } from '../../spec/spec.js';
 import type { Units } from '../../units/units.js';
-import { leastToeToFence, usualSeat, wasteRoom } from './limits.js';
+import { leastSideA, leastToeToFence, usualSeat, wasteRoom } from './limits.js';
 
 /** The saddle cope whose first cut the carrier makes. */
 export interface CarrierPair {
@@ -33,7 +33,10 @@ export interface Carrier {
   readonly heelToToe: number;
   /** How far the toe moves for half a degree of error. */
   readonly toeShift: number;
+  /** Along the groove's middle. */
   readonly length: number;
+  /** Along side B, where its oblique end reaches furthest: what the carrier is cut from. */
+  readonly blankLength: number;
   /** seatSide + bladeSide. */
   readonly width: number;
   /** From the groove's middle to the carrier's side away from the blade, and to the one that the blade crosses. */
@@ -50,7 +53,7 @@ export interface Carrier {
   readonly endToBlade: number;
   /** What is left of the carrier's end on the fence beside the blade. */
   readonly seat: number;
-  /** The groove's middle at the carrier's far end, square off the blade. */
+  /** The corner of the carrier's far end that stands nearest to the blade, side B's, square off the blade's line. */
   readonly handDistance: number;
   readonly twist?: number;
   readonly pair?: CarrierPair;
@@ -67,6 +70,13 @@ export interface CarrierRequest {
   readonly pair?: CarrierPair | undefined;
 }
 
+/**
+ * Least length along the groove's middle that keeps every corner of the far end as far from the blade as hands are, and leaves some of side A
+ * beside the oblique end. mm, exact.
+ */
+export const leastLengthOf = ({ endToBlade, seatSide, bladeSide, sharpAngle, turn }: Pick<Carrier, 'endToBlade' | 'seatSide' | 'bladeSide' | 'sharpAngle' | 'turn'>): number => Math.max(
+  endToBlade + (handsFromBlade + bladeSide * Math.cos(sharpAngle)) / Math.sin(sharpAngle), seatSide / Math.tan(turn) + leastSideA);
+
 /** The carrier for a groove `grooveWidth` wide; `sawReading + sharpAngle` must be under 90°, else there is no turn left to give it. */
 export const carrierOf = (request: CarrierRequest, grooveWidth: number, units: Units): Carrier => {
   const { round, sharpAngle, sawReading, twist, pair } = request;
@@ -81,14 +91,14 @@ export const carrierOf = (request: CarrierRequest, grooveWidth: number, units: U
   const bladeSide = Math.max(grooveWidth / 2 + usualBlockWall, axisOffBlade + leastToeToFence);
   const width = request.width ?? nextSize(usualSeat * Math.sin(turn) + axisOffBlade + bladeSide, 'sawn', units);
   const seatSide = width - bladeSide;
-  const length = request.length ?? nextSize(endToBlade + handsFromBlade / Math.sin(sharpAngle), 'sawn', units);
+  const length = request.length ?? nextSize(leastLengthOf({ endToBlade, seatSide, bladeSide, sharpAngle, turn }), 'sawn', units);
   return {
     round, sharpAngle, sawReading, turn, endCut: Math.PI / 2 - turn,
     faceLength: face, heelToToe: heelToToe(cut), toeShift: toeShift(cut, settingError),
-    length, width, seatSide, bladeSide, toeToFence, bladeToAxis, endToBlade,
+    length, blankLength: length + bladeSide / Math.tan(turn), width, seatSide, bladeSide, toeToFence, bladeToAxis, endToBlade,
     bladeReach: toeToFence + face, greatestWaste: toeToFence * alongRound,
     seat: (seatSide - axisOffBlade) / Math.sin(turn),
-    handDistance: (length - endToBlade) * Math.sin(sharpAngle),
+    handDistance: (length - endToBlade) * Math.sin(sharpAngle) - bladeSide * Math.cos(sharpAngle),
     ...(twist === undefined ? {} : { twist }), ...(pair === undefined ? {} : { pair }),
   };
 };

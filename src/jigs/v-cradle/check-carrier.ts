@@ -3,21 +3,28 @@ import { blockFloor } from '../../shop/walls.js';
 import { angleRoundedDown } from '../../units/round-safe.js';
 import { angleOf, lengthOf, words } from '../../units/quantity.js';
 import { degrees } from '../../units/units.js';
-import type { Carrier } from './carrier.js';
+import { leastLengthOf, type Carrier } from './carrier.js';
 import type { Context } from '../jig.js';
 import { checkSawDepth, checkSawReading } from '../kit/reach.js';
 import { cureAngle, cureLength, remediesIn, type Report } from '../kit/report.js';
-import { leastSeat, leastTurn } from './limits.js';
+import { leastSeat, leastSideA, leastTurn } from './limits.js';
 import type { VCradleSolution } from './solve.js';
 
 const about = { operation: 'carrier' } as const;
+/** What concerns the carrier as it is made is said where it is made. */
+const making = { operation: 'saw-carrier-v' } as const;
 
 const checkHands = (c: Carrier, { units }: Context): readonly Report[] => {
-  if (c.handDistance >= handsFromBlade * (1 - 1e-9)) return [];
-  const length = remediesIn(units).atLeast(c.endToBlade + handsFromBlade / Math.sin(c.sharpAngle));
+  const least = leastLengthOf(c);
+  if (c.length >= least * (1 - 1e-9)) return [];
+  const length = remediesIn(units).atLeast(least);
+  const [near, sideA] = [c.handDistance, c.length - c.seatSide / Math.tan(c.turn)];
+  const tooNear = near < handsFromBlade * (1 - 1e-9);
   return [{
-    code: 'carrier-short', severity: 'stop', measured: c.handDistance, limit: handsFromBlade, about, would: [cureLength('carrier.length', length)],
-    message: words`A carrier ${lengthOf(c.length)} long at ${angleOf(c.sharpAngle)} to the blade brings the hand that holds its far end within ${lengthOf(c.handDistance)} of the blade; hands stay ${lengthOf(handsFromBlade)} away.`,
+    code: 'carrier-short', severity: 'stop', about, would: [cureLength('carrier.length', length)],
+    measured: tooNear ? near : sideA, limit: tooNear ? handsFromBlade : leastSideA,
+    message: tooNear ? words`A carrier ${lengthOf(c.length)} long at ${angleOf(c.sharpAngle)} to the blade brings the near corner of its far end within ${lengthOf(near)} of the blade; hands stay ${lengthOf(handsFromBlade)} away.`
+      : words`A carrier ${lengthOf(c.length)} long, turned ${angleOf(c.turn)}, has ${lengthOf(sideA)} left of its short side beside the oblique end.`,
     remedy: words`Make the carrier at least ${lengthOf(length)} long, or leave its length out.`,
   }];
 };
@@ -39,7 +46,7 @@ const checkTurn = (c: Carrier): readonly Report[] => {
   const reading = angleRoundedDown(c.turn + c.sawReading - leastTurn);
   const lower = reading >= 0;
   return [{
-    code: 'turn-small', severity: 'warn', measured: degrees(c.turn), limit: degrees(leastTurn), about, would: lower ? [cureAngle('carrier.sawReading', reading)] : [],
+    code: 'turn-small', severity: 'warn', measured: degrees(c.turn), limit: degrees(leastTurn), about: making, would: lower ? [cureAngle('carrier.sawReading', reading)] : [],
     message: words`The carrier is turned only ${angleOf(c.turn)} from the fence: its end, ${angleOf(c.endCut)} from square, is long and thin.`,
     remedy: lower ? words`Set sawReading to at most ${angleOf(reading)}.` : words`Cut it without a carrier, the saw at ${angleOf(c.turn + c.sawReading)} from square.`,
   }];
@@ -57,7 +64,7 @@ const checkReadings = (c: Carrier, context: Context): readonly Report[] => {
       remedy: words`Set sawReading to at most ${angleOf(reading)}: the carrier’s turn makes up the rest.`,
     }, context),
     ...(c.endCut <= (most ?? usualReach) + 1e-9 ? [] : [{
-      code: 'end-cut-out-of-reach', severity: most === undefined ? 'note' as const : 'warn' as const, measured: degrees(c.endCut), limit: degrees(most ?? usualReach), about,
+      code: 'end-cut-out-of-reach', severity: most === undefined ? 'note' as const : 'warn' as const, measured: degrees(c.endCut), limit: degrees(most ?? usualReach), about: making,
       would: lower >= 0 ? [cureAngle('carrier.sawReading', lower)] : [],
       message: words`The carrier’s own end is cut at ${angleOf(c.endCut)} from square; ${most === undefined ? 'many saws turn' : 'the shop’s saw turns'} to ${angleOf(most ?? usualReach)}.`,
       remedy: words`Saw that end at the band saw or by hand to the pattern${lower >= 0 ? words`, or set sawReading to at most ${angleOf(lower)}` : []}.`,

@@ -14,7 +14,7 @@ import type { Groove } from './held-round.js';
 import { patternLettering } from './pattern-lettering.js';
 import type { Say } from './words.js';
 
-/** The pattern breaks off this far beyond the heel: the rest of the carrier is plain. */
+/** The pattern breaks off this far beyond the heel, and beyond the corner of side A: the rest of the carrier is plain. */
 const beyondHeel = 25;
 
 interface Sight {
@@ -94,7 +94,7 @@ const seatDimension = ({ plan, carrier: c }: Sight, say: Say, font: Font): Item[
  */
 export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, font }: { say: Say; font: Font }): Drawing => {
   const plan = carrierPlan(c);
-  const sight: Sight = { carrier: c, groove, plan, reach: c.heelToToe / 2 + beyondHeel };
+  const sight: Sight = { carrier: c, groove, plan, reach: Math.max(c.heelToToe / 2, c.seatSide / Math.tan(c.turn) - c.endToBlade) + beyondHeel };
   const left = plan.onFence(-c.seatSide);
   const bottom = Math.max(plan.at(sight.reach + 6, -c.seatSide).y, plan.at(sight.reach, c.bladeSide).y, plan.heel.y + 20);
   const leftMost = Math.min(left.x - 45, plan.at(sight.reach, -c.seatSide).x);
@@ -106,7 +106,7 @@ export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, fon
       ...patternLettering(add(point(leftMost, bottom), point(0, 10)), `${name}: carrier on the saw, from above`, [
         `Saw the carrier's end at ${say.angle(c.endCut)} from square; that end stands against the fence.`,
         `The groove then leads away at ${say.angle(c.turn)} to the fence, and the blade meets the round at ${say.angle(c.sharpAngle)}.`,
-        `Carrier ${say.length(c.width)} wide, ${say.length(c.length)} long; its far end is broken off here.`,
+        `Carrier ${say.length(c.width)} wide, ${say.length(c.length)} long in the groove’s middle, from a blank ${say.length(c.blankLength)} long; its far end is broken off here.`,
       ], font),
     ],
   };

@@ -25,6 +25,8 @@ export const leastSeat = 25;
 export const usualSeat = 50;
 /** Turn of a carrier below which its own end is so oblique that it is all edge, radians. */
 export const leastTurn = radians(20);
+/** Length of a carrier's side A, the short one beside its oblique end, at least. */
+export const leastSideA = 50;
 /** Toe of the finished cut from the fence along the blade's line, at least, so that the blade has left the wood before it meets the fence. */
 export const leastToeToFence = 10;
 /** Room along the round between toe and fence for the waste beyond the toe, so that the off-cut is not jammed. */

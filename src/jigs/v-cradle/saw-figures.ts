@@ -25,7 +25,7 @@ export function blockPiece({ block, sawing }: VCradleSolution): Piece {
 export function carrierPiece({ block, carrier, carrierSawing }: VCradleSolution): Piece | undefined {
   if (carrier === undefined || carrierSawing === undefined) return undefined;
   return {
-    name: 'carrier', length: carrier.length, width: carrier.width, height: block.height, sides: { a: carrier.seatSide, b: carrier.bladeSide }, sawing: carrierSawing,
+    name: 'carrier', length: carrier.blankLength, width: carrier.width, height: block.height, sides: { a: carrier.seatSide, b: carrier.bladeSide }, sawing: carrierSawing,
   };
 }
 
@@ -36,7 +36,7 @@ const bySides = ({ a, b }: BySide): Words => (Math.abs(a - b) < 1e-9 ? [lengthOf
 export function sawFigures({ groove }: VCradleSolution, { name, length, width, height, sawing }: Piece): readonly Figure[] {
   return [
     { code: 'number', label: ['Number to make'], value: [countOf(1)] },
-    { code: 'size', label: [`${name === 'block' ? 'Block' : 'Carrier'}, length × width × height`], value: words`${lengthOf(length)} × ${lengthOf(width)} × ${lengthOf(height)}` },
+    { code: 'size', label: [`${name === 'block' ? 'Block' : 'Carrier along side B, before its end is cut'}, length × width × height`], value: words`${lengthOf(length)} × ${lengthOf(width)} × ${lengthOf(height)}` },
     { code: 'blank', label: ['Blank to saw it in, to length last: at least'], value: [lengthOf(Math.max(leastSawBlank, length))] },
     { code: 'tilt', label: ['Blade from upright, passes 1 and 2'], value: [slopeOf(sawing.tilt)] },
     { code: 'height', label: ['Blade above the table, all passes'], value: [lengthOf(sawing.height)] },

@@ -25,7 +25,7 @@ export function sawSetUp(piece: Piece, { solution: s, say, units, font }: SetUpS
     steps: [
       ...sawSteps(s, piece),
       ...(isCarrier ? [{
-        code: 'own-end', words: words`When the groove is done, saw one end at ${angleOf(carrier.endCut)} from square, as the carrier’s pattern shows: it reaches furthest along side B, the blade’s. Glue the pattern on.`,
+        code: 'own-end', words: words`When the groove is done, cut the carrier’s pattern out along the groove’s edges, glue both parts on, the blade’s line across side B, and saw the end along it, ${angleOf(carrier.endCut)} from square: it reaches furthest along side B, the blade’s, ${lengthOf(carrier.bladeSide / Math.tan(carrier.turn))} beyond the groove’s middle.`,
       }] : []),
     ],
     cautions: cautionsAt('saw-a-v', units),

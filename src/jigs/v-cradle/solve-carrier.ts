@@ -70,9 +70,9 @@ const refuseRound = ({ round, pair }: CarrierRequest, rounds: readonly Round[]):
   }];
 };
 
-const refuseLength = (c: Carrier): readonly Report[] => (c.length <= longestCarrier ? [] : [{
-  ...stop, code: 'carrier-too-long', measured: c.length, limit: longestCarrier,
-  message: words`At ${angleOf(c.sharpAngle)} the carrier is ${lengthOf(c.length)} long, so that hands keep off the blade: longer than a bench, ${lengthOf(longestCarrier)}.`,
+const refuseLength = (c: Carrier): readonly Report[] => (c.blankLength <= longestCarrier ? [] : [{
+  ...stop, code: 'carrier-too-long', measured: c.blankLength, limit: longestCarrier,
+  message: words`At ${angleOf(c.sharpAngle)} the carrier takes a blank ${lengthOf(c.blankLength)} long, so that hands keep off the blade: longer than a bench, ${lengthOf(longestCarrier)}.`,
   remedy: ['Saw this cut by hand in the V to the line; or a less sharp cut.'],
 }]);
 

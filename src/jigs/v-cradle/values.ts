@@ -12,6 +12,7 @@ const carrierValues = (c: Carrier): Value => ({
   heelToToe: c.heelToToe,
   toeShift: c.toeShift,
   length: c.length,
+  blankLength: c.blankLength,
   width: c.width,
   seat: c.seat,
   handDistance: c.handDistance,

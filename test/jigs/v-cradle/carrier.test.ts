@@ -58,9 +58,17 @@ describe('carrierOf(request, grooveWidth, units)', () => {
       // Seat: from the carrier's far corner on the fence to the blade's line, which meets the fence at the origin.
       expect(-plan.onFence(-c.seatSide).x).toBeCloseTo(c.seat, 6);
       expect(distance(plan.onFence(0), plan.crossing)).toBeCloseTo(c.endToBlade, 6);
-      // Far end of the groove's middle, square off the blade's line.
-      const far = plan.at(c.length - c.endToBlade, 0);
-      expect(Math.abs(far.x * plan.blade.y - far.y * plan.blade.x)).toBeCloseTo(c.handDistance, 6);
+      // The nearer corner of the far end, square off the blade's line: side B's.
+      const off = (side: number): number => {
+        const far = plan.at(c.length - c.endToBlade, side);
+        return Math.abs(far.x * plan.blade.y - far.y * plan.blade.x);
+      };
+      expect(off(c.bladeSide)).toBeCloseTo(c.handDistance, 6);
+      expect(off(-c.seatSide)).toBeGreaterThan(c.handDistance);
+      // The blank reaches along side B from the far end to the corner on the fence; side A is what is left on the other.
+      expect(distance(plan.onFence(c.bladeSide), plan.at(c.length - c.endToBlade, c.bladeSide))).toBeCloseTo(c.blankLength, 6);
+      expect(distance(plan.onFence(-c.seatSide), plan.at(c.length - c.endToBlade, -c.seatSide))).toBeCloseTo(c.length - c.seatSide / Math.tan(c.turn), 6);
+      expect(dot(subtract(plan.at(c.length - c.endToBlade, -c.seatSide), plan.onFence(-c.seatSide)), plan.away)).toBeGreaterThanOrEqual(50 - 1e-6);
     }));
   });
 });

@@ -46,8 +46,8 @@ const cases: Case[] = [
   // Hands 150 mm off a blade at 6°: 150/sin 6° = 1435 and the way to the blade; at 5° 1721: longer than a bench.
   { code: 'carrier-too-long stop', triggers: { fields: 'holds: [10], flat: 1, carrier: { sharpAngle: 5 }' }, inside: { fields: 'holds: [10], flat: 1, carrier: { sharpAngle: 7 }' }, figures: [] },
   { code: 'carrier-round-not-held stop', triggers: { fields: `${steep}, round: rail }` }, inside: { fields: `${steep}, round: post }` }, figures: [] },
-  // Waste room of 30 mm along the round: the toe stands 30·sin 70° off the fence; the blade's line to the groove's end (16/sin 20° + 28.191)/sin 70° = 79.783; 150/sin 20° = 438.571.
-  { code: 'carrier-short stop', triggers: { fields: `${steep}, length: 518.35 }` }, inside: { fields: `${steep}, length: 518.36 }` }, figures: ['≥ 518.354'] },
+  // Waste room of 30 mm along the round: the toe stands 30·sin 70° off the fence; the blade's line to the groove's end (16/sin 20° + 28.191)/sin 70° = 79.783. Side B, 35.642 off the groove's middle, comes 35.642·cos 20° nearer to the blade: (150 + 33.492)/sin 20° = 536.497.
+  { code: 'carrier-short stop', triggers: { fields: `${steep}, length: 616.27 }` }, inside: { fields: `${steep}, length: 616.29 }` }, figures: ['≥ 616.279'] },
   { code: 'turn-small warn', triggers: { fields: `${steep}, sawReading: 50.1 }` }, inside: { fields: `${steep}, sawReading: 50 }` }, figures: ['≤ 50'] },
   { code: 'saw-reading-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 19.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 20') }, figures: ['≤ 19.9'] },
   { code: 'end-cut-out-of-reach warn', triggers: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 39.9') }, inside: { fields: `${steep}, sawReading: 20 }`, shop: saw('maxReading: 40') }, figures: ['≤ 19.9'] },

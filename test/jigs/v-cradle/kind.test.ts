@@ -45,7 +45,7 @@ describe('the v-cradle kind', () => {
   it('says of each finding on which page it belongs', () => {
     const { findings } = drawn({ fields: 'holds: [post], block: { height: 20 }, carrier: { sharpAngle: 20, sawReading: 55 }' });
     const on = (code: string): string[] => findings.filter((f) => f.code === code).map((f) => f.about.operation);
-    expect([on('floor-thin'), on('turn-small')]).toEqual([['saw-v'], ['carrier']]);
+    expect([on('floor-thin'), on('turn-small')]).toEqual([['saw-v'], ['saw-carrier-v']]);
   });
 
   it('is refused or drawn in finite numbers, whatever the spec says', () => {
@@ -67,7 +67,8 @@ describe('the v-cradle kind', () => {
     fc.assert(fc.property(fc.integer({ min: 120, max: 3000 }), fc.integer({ min: 60, max: 150 }), fc.integer({ min: 12, max: 70 }), (d, angle, sharp) => {
       // A flat of 4 mm leaves a round of 12 mm its flanks at 60° and more; wider V's need a narrower one.
       const fields = `holds: [${d / 10}], includedAngle: ${angle}, flat: ${(d / 10) * 0.12 * (1 - Math.sin((angle * Math.PI) / 360))}, carrier: { sharpAngle: ${sharp} }`;
-      expect(found({ fields }).filter((f) => /stop$|groove-shallow|below-top|wall-thin|floor-thin|block-short/.test(f))).toEqual([]);
+      // A carrier longer than a bench is stopped: no size of its own would do.
+      expect(found({ fields }).filter((f) => f !== 'carrier-too-long stop' && /stop$|groove-shallow|below-top|wall-thin|floor-thin|block-short/.test(f))).toEqual([]);
     }), { numRuns: 100, seed: 3 });
   });
 });

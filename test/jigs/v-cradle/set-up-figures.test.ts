@@ -67,10 +67,12 @@ const plan = (of: Case) => {
   const bladeSide = Math.max(groove(of).width / 2 + 12, axis * Math.sin(a) + 10);
   const up = (mm: number): number => Math.ceil(mm / 5 - 1e-9) * 5;
   const wide = width ?? up(50 * Math.sin(k) + axis * Math.sin(a) + bladeSide);
-  const long = length ?? up(axis * along + 150 / Math.sin(a));
+  const seatSide = wide - bladeSide;
+  // The far end's corner on side B is nearer to the blade than the groove's middle by the side's distance · cos α; side A keeps 50 beside the oblique end.
+  const long = length ?? up(Math.max(axis * along + (150 + bladeSide * Math.cos(a)) / Math.sin(a), seatSide / Math.tan(k) + 50));
   return {
-    a, k, face, along, toe, axis, reach: toe + face, waste: toe * along, wide, long, bladeSide, seatSide: wide - bladeSide,
-    seat: (wide - bladeSide - axis * Math.sin(a)) / Math.sin(k), hand: (long - axis * along) * Math.sin(a),
+    a, k, face, along, toe, axis, reach: toe + face, waste: toe * along, wide, long, bladeSide, seatSide, blank: long + bladeSide / Math.tan(k),
+    seat: (wide - bladeSide - axis * Math.sin(a)) / Math.sin(k), hand: (long - axis * along) * Math.sin(a) - bladeSide * Math.cos(a),
   };
 };
 
@@ -147,10 +149,10 @@ describe.each(cases)('every figure is worked out again: $name', (of) => {
     const page = setUpOf(drawing, 'saw-carrier-v');
     const { is, step, done } = checked(page);
     const p = plan(of);
-    sawn(of, [p.seatSide, p.bladeSide], [p.long, p.wide, of.block[2]], is, step);
+    sawn(of, [p.seatSide, p.bladeSide], [p.blank, p.wide, of.block[2]], is, step);
     is('middle-from-a', p.seatSide);
     is('own-end', of.carrier!.sharp + of.carrier!.reading);
-    step('own-end', of.carrier!.sharp + of.carrier!.reading);
+    step('own-end', of.carrier!.sharp + of.carrier!.reading, p.bladeSide / Math.tan(p.k));
     expect(codesWithFigures(page).sort()).toEqual(done.sort());
   });
 
