@@ -21,7 +21,7 @@ const byMachine = (units: Units): Readonly<Record<Machine, readonly string[]>> =
   ],
   carrier: [
     `Clamp the round in the carrier and the carrier to fence and table, both sides of the cut. Hands ${distance(handsFromBlade, units)} from the blade’s line.`,
-    'Cut the long blank first, to length last; support the toe, and never a short piece held by hand.',
+    'Never a short piece held by hand: leave the round long, support its far end, cut it to length last.',
     'No stop beyond the blade: the off-cut lies free. Let the blade stop before anything is moved.',
     dust,
   ],

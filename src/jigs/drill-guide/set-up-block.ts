@@ -41,17 +41,17 @@ const isSawable = ({ angle, block }: DrillGuideSolution, { saw }: Shop): boolean
 const soleSteps = (s: DrillGuideSolution, shop: Shop): readonly Step[] => (isSquareAngle(s.angle) ? [] : [
   {
     code: 'saw-sole',
-    words: words`Saw the sole in the long blank, at the band saw or by hand: the blank’s left side flat on the table, clamped, along the dash-two-dots line, ${angleOf(Math.PI / 2 - s.angle)} from the blank’s length. Plane to half the line.`,
+    words: words`Saw the sole in the long blank, at the band saw or by hand: the blank’s left side flat on the table, clamped, along the dash-two-dots line of its right side, which lies up, ${angleOf(Math.PI / 2 - s.angle)} from the blank’s length. Plane to half the line.`,
   },
   ...(isSawable(s, shop) ? [{
     code: 'saw-sole-at-saw',
-    words: words`Or at a saw: the long blank flat on its left side, its top to the fence, clamped, the saw turned ${angleOf(s.angle)} from square. Never the blank stood on end, never a short piece.`,
+    words: words`Or at a saw: the long blank flat on its left side, its top to the fence, clamped, acute end to your left, the saw turned ${angleOf(s.angle)} from square, its handle swung to your right: the wedge in front at the left comes free. Never the blank stood on end, never a short piece.`,
   }] : []),
 ]);
 
-const grooveSteps = ({ sole }: DrillGuideSolution): readonly Step[] => (sole.form === 'flat' ? [] : [sole.form === 'v' ? {
+const grooveSteps = ({ sole, angle }: DrillGuideSolution): readonly Step[] => (sole.form === 'flat' ? [] : [sole.form === 'v' ? {
   code: 'saw-v',
-  words: words`Saw the V along the sole, in the middle of its width, still in the long blank: held in the vice with the sole level, both flanks by hand, ${angleOf(sole.halfAngle)} from upright, to the lines on the ends. Test it on the round.`,
+  words: words`Saw the V along the sole, in the middle of its width, still in the long blank: held in the vice with the sole level, both flanks by hand, ${angleOf(sole.halfAngle)} from upright, to the lines on its ${isSquareAngle(angle) ? 'front' : 'acute end'}. Test it on the round.`,
 } : { code: 'cove', words: ['Hollow the cove along the sole to the section, still in the long blank, and finish on abrasive wrapped round the work itself.'] }]);
 
 const steps = (s: DrillGuideSolution, shop: Shop): readonly Step[] => {

@@ -7,6 +7,7 @@ import { angleFigures, isSquareAngle } from '../kit/angle-figures.js';
 import { drillingPicture } from './drilling-picture.js';
 import { leanPlan, leanWay } from './lean-plan.js';
 import type { DrillGuideSolution } from './solve.js';
+import { soleHeight } from './sole.js';
 import type { Page } from './words.js';
 import { offsetOf } from './work.js';
 
@@ -59,20 +60,29 @@ const holeFigures = (s: DrillGuideSolution): readonly Figure[] => {
     ...(isSquareAngle(s.angle) || !through ? [] : [{
       code: 'mark-shift', label: [hole.through ? 'Marks on the two faces, apart, back from the acute side' : 'Hole’s end from the mark, back from the acute side'], value: [lengthOf(hole.markShift)],
     }]),
-    ...(hole.farWall === undefined ? [] : [{ code: 'far-wall', label: ['Left beyond hole and point'], value: [lengthOf(hole.farWall)] }]),
-    ...(hole.skin === undefined ? [] : [{ code: 'skin', label: ['Left beside the hole'], value: [lengthOf(hole.skin)] }]),
+    ...(hole.farWall === undefined ? [] : [{ code: 'far-wall', label: ['Wood that stays beyond hole and point'], value: [lengthOf(hole.farWall)] }]),
+    ...(hole.skin === undefined ? [] : [{ code: 'skin', label: ['Wood that stays beside the hole'], value: [lengthOf(hole.skin)] }]),
   ];
 };
 
-const stopFigures = ({ budget, block, bit, drill }: DrillGuideSolution): readonly Figure[] => [
-  { code: 'tip-stop', label: ['Stop: tip out of the sole'], value: [lengthOf(budget.tipStop)] },
-  { code: 'collar', label: ['Stop: tip to collar on the bit'], value: [lengthOf(block.boreLength + budget.tipStop)] },
-  { code: 'run', label: ['Bit buried all round after, along it'], value: [lengthOf(budget.run)] },
-  { code: 'point-leads', label: words`Point (${lengthOf(bit.point, 'mm')}) leads below, off square`, value: [angleOf(pointLeadsLimit(drill, bit.point))] },
+/** How far the tip stands out of the block, measured where a rule can lie: of a grooved sole across its edges, not up in the groove. */
+const tipFigure = ({ budget, sole, work, angle }: DrillGuideSolution): Figure => {
+  const inGroove = (soleHeight(sole, offsetOf(work)) - sole.plane) / Math.sin(angle);
+  const past = budget.tipStop - inGroove;
+  const edges = 'a straight-edge across the sole’s edges, along the bit';
+  const label = sole.depth === 0 ? 'Stop: tip out of the sole, along the bit' : past >= 0 ? `Stop: tip past ${edges}` : `Stop: tip inside the groove, short of ${edges}`;
+  return { code: 'tip-stop', label: [label], value: [lengthOf(Math.abs(past))] };
+};
+
+const stopFigures = (s: DrillGuideSolution): readonly Figure[] => [
+  tipFigure(s),
+  { code: 'collar', label: ['Stop: tip to collar on the bit'], value: [lengthOf(s.block.boreLength + s.budget.tipStop)] },
+  { code: 'run', label: ['Bit buried all round after, along it'], value: [lengthOf(s.budget.run)] },
+  { code: 'point-leads', label: words`Point (${lengthOf(s.bit.point, 'mm')}) leads below, off square`, value: [angleOf(pointLeadsLimit(s.drill, s.bit.point))] },
 ];
 
 /** What the bit must be long enough for, in the order added up: each length once. */
-const budgetTable = ({ hole, budget, bit }: DrillGuideSolution): FigureTable => {
+const budgetTable = ({ hole, budget, bit, sole }: DrillGuideSolution): FigureTable => {
   let sum = 0;
   const row = (label: string, length: number): readonly Words[] => {
     sum += length;
@@ -83,7 +93,7 @@ const budgetTable = ({ hole, budget, bit }: DrillGuideSolution): FigureTable => 
     columns: [{ code: 'what', head: 'What' }, { code: 'length', head: 'Length' }, { code: 'sum', head: 'Sum' }],
     rows: [
       row('bore in the block, on its axis', budget.bore),
-      row('standoff: sole to work, along the bit', budget.standoff),
+      row(`standoff: ${sole.depth === 0 ? 'sole' : 'bore’s mouth in the groove'} to work, along the bit`, budget.standoff),
       row(hole.through ? 'hole, right through' : 'depth of the hole', budget.depth),
       ...(hole.through ? [row('on, until it is open all round and clear', budget.overrun)] : []),
       row(`point beyond the lips${bit.known === 'assumed' ? ' (assumed: measure yours)' : ''}`, budget.point),

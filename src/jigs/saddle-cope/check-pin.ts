@@ -2,7 +2,7 @@ import { depthLeaving, farWallInRound } from '../../geometry/far-wall.js';
 import { holeAllowance } from '../../shop/bit-length.js';
 import { leastDrillAngle } from '../../shop/tools.js';
 import { farWall, skin as skinLimits } from '../../shop/walls.js';
-import { angleOf, diameterOf, lengthOf, words, type Words } from '../../units/quantity.js';
+import { angleOf, diameterOf, lengthOf, words } from '../../units/quantity.js';
 import { degrees } from '../../units/units.js';
 import type { Context } from '../jig.js';
 import { isSquareAngle } from '../kit/angle-figures.js';
@@ -88,11 +88,11 @@ const pressFindings = ({ pin, end, where, about, context }: Checked): readonly R
     about, what: [`The hole for the pin in the main${where}`],
     remedy: [`Drill it by hand in a guide block made from this cope: kind drill-guide, from: ${context.name}${end.name === 'far' ? ', end: far' : ''}.`],
   }, context);
-  const raised: Words = ['Drill to the end of the stroke, raise the table without moving the work, and go on; or by hand in a guide.'];
+  const raised = 'Drill to the end of the stroke, raise the table without moving the work, and go on';
   const strokes = [
-    { travel: pin.holeInBranch + end.firstCut.toeBeyondHorn, what: `The hole for the pin in the branch${where}, from the end of a blank cut at the toe,` },
-    { travel: pin.travelInMain, what: `The hole for the pin in the main${where}` },
-  ].flatMap(({ travel, what }) => checkStroke(travel, { about, what: [what], remedy: raised }, context));
+    { travel: pin.holeInBranch + end.firstCut.toeBeyondHorn, what: `The hole for the pin in the branch${where}, from the end of a blank cut at the toe,`, remedy: [`${raised}.`] },
+    { travel: pin.travelInMain, what: `The hole for the pin in the main${where}`, remedy: [`${raised}; or by hand in a guide block.`] },
+  ].flatMap(({ travel, what, remedy }) => checkStroke(travel, { about, what: [what], remedy }, context));
   return [...tilt, ...strokes];
 };
 

@@ -57,7 +57,7 @@ const lengthFigures = ({ centres, lengths }: SaddleCopeSolution, square: boolean
   ...(centres === undefined ? [] : [{ code: 'centres', label: ['Crossing to crossing of the axes, along the branch'], value: [lengthOf(centres)] }]),
   ...(lengths === undefined ? [] : [
     { code: 'horn-to-horn', label: ['Finished, horn to horn: no blank shorter'], value: [lengthOf(lengths.hornToHorn)] },
-    { code: 'toe-to-toe', label: ['Least blank for both whole first cuts, toe to toe'], value: [lengthOf(lengths.toeToToe)] },
+    { code: 'toe-to-toe', label: ['Least blank for both whole first cuts, toe to toe, without the waste that a carrier asks for beyond them'], value: [lengthOf(lengths.toeToToe)] },
     ...(square ? [] : [{ code: 'throat-to-throat', label: ['Throat to throat'], value: [lengthOf(lengths.throatToThroat)] }]),
   ]),
 ];

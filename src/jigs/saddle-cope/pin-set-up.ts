@@ -39,13 +39,13 @@ const entryFigures = (end: SaddleEnd): readonly Figure[] => {
 };
 
 const wallFigures = (pin: Pin): readonly Figure[] => [
-  { code: 'wall', label: ['Left of the main beyond the hole and the bit’s point'], value: [lengthOf(pin.wall)] },
-  { code: 'skin', label: ['Left of the main beside the hole'], value: [lengthOf(pin.skin)] },
+  { code: 'wall', label: ['Wood that stays in the main beyond the hole and the bit’s point'], value: [lengthOf(pin.wall)] },
+  { code: 'skin', label: ['Wood that stays in the main beside the hole'], value: [lengthOf(pin.skin)] },
 ];
 
 const branchStep = (end: SaddleEnd, pin: Pin): Step => ({
   code: 'drill-branch',
-  words: words`Drill the branch on its axis before the first cut, while its end is square: ${lengthOf(pin.holeInBranch)} deep from where the horn will be, ${lengthOf(pin.holeInBranch + end.firstCut.toeBeyondHorn)} from the end of a blank cut off at the toe.`,
+  words: words`Drill the branch on its axis before the first cut, while its end is square: ${lengthOf(pin.holeInBranch)} deep from where the horn will be, ${lengthOf(pin.holeInBranch + end.firstCut.toeBeyondHorn)} from the end of a blank cut off at the toe; with waste beyond the toe, so much more.`,
 });
 
 const markStep = (end: SaddleEnd): Step => {

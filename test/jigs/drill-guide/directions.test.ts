@@ -42,6 +42,29 @@ test('a bevel that shows the hole too steep is mended at the acute end of the so
   expect(stepText(page, 'test', 'mm')).toContain('Too steep: plane the sole at its acute end; too flat: at its obtuse end.');
 });
 
+test('at a saw the acute end lies to the left, the handle swings to the right, and the wedge comes free in front at the left', () => {
+  // Block upright: x from the obtuse to the acute end, z up along the bore, y out of the left side as seen from the acute end, looking along −x.
+  // Seen so, right is +y (x towards the eye, z up: y = z × x), so the left side is the one at −y.
+  const cross = (a: readonly number[], b: readonly number[]) => [a[1]! * b[2]! - a[2]! * b[1]!, a[2]! * b[0]! - a[0]! * b[2]!, a[0]! * b[1]! - a[1]! * b[0]!] as const;
+  const dot = (a: readonly number[], b: readonly number[]): number => a[0]! * b[0]! + a[1]! * b[1]! + a[2]! * b[2]!;
+  const [acute, top] = [[1, 0, 0], [0, 0, 1]] as const;
+  const rightSide = cross(top, acute);
+  // On the saw the left side lies on the table and the top against the fence: up is the right side, away from the maker is the top.
+  const [up, away] = [rightSide, top];
+  const right = cross(away, up);
+  expect(dot(acute, right)).toBe(-1);
+  // The sole falls from the acute end to the obtuse one; along it towards the maker, that is away from the top, the cut goes to the right.
+  const theta = rad(40);
+  const alongSole = [-Math.sin(theta), 0, -Math.cos(theta)];
+  expect(dot(alongSole, away)).toBeLessThan(0);
+  expect(dot(alongSole, right)).toBeCloseTo(Math.sin(theta), 12);
+  // The waste lies under the sole: below the middle of the sole, at the acute end. In front of the maker's cut, to its left.
+  const waste = [1, 0, -1];
+  expect([dot(waste, right), dot(waste, away)]).toEqual([-1, -1]);
+  const step = stepText(setUpOf(drillGuide.draw(solved({ angle: theta }), context, testFont), 'make-block'), 'saw-sole-at-saw', 'mm');
+  expect(step).toContain('acute end to your left, the saw turned 40° from square, its handle swung to your right: the wedge in front at the left comes free');
+});
+
 test('of the block that is sawn from the long blank, the waste lies under the sole’s line and the blank goes on beyond the obtuse end', () => {
   const { picture } = setUpOf(drillGuide.draw(solved({ angle: rad(50) }), context, testFont), 'make-block');
   const xOf = (part: string): number[] => picture.items.flatMap((i) => (i.kind === 'shape' && i.part === part && i.path.segments[0]?.kind === 'line'

@@ -151,7 +151,11 @@ describe.each(cases)('drilling: $name', (of) => {
     }
     is('angle', theta);
     if (!square) is('off-square', 90 - theta);
-    is('tip-stop', tipStop);
+    // Where a rule lies: across the edges of a grooved sole. A V's edges lie its depth under its point, R√2 over the axis; a cove's R/2 over it.
+    const edges = soleOf(of).kind === 'v' ? R! * Math.SQRT2 - (2 * R!) / 2.25 : soleOf(of).kind === 'cove' ? R! / 2 : undefined;
+    const past = edges === undefined ? tipStop : (edges - height) / sin + depth + overrun + point;
+    is('tip-stop', Math.abs(past));
+    expect(figureText(page, 'tip-stop', 'mm')).toContain(edges === undefined ? 'out of the sole' : past >= 0 ? 'past a straight-edge' : 'inside the groove');
     is('collar', s.block.boreLength + tipStop);
     // The shop's sum, b/tan + sagitta, is a safe bound above the way itself, which decides only far off the axis.
     const sum = square ? 0 : drill / tan;
