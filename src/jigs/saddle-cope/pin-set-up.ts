@@ -45,7 +45,7 @@ const wallFigures = (pin: Pin): readonly Figure[] => [
 
 const branchStep = (end: SaddleEnd, pin: Pin): Step => ({
   code: 'drill-branch',
-  words: words`Drill the branch on its axis before the first cut, while its end is square: ${lengthOf(pin.holeInBranch)} deep from where the horn will be, ${lengthOf(pin.holeInBranch + end.firstCut.toeBeyondHorn)} from the end of a blank cut off at the toe; with waste beyond the toe, so much more.`,
+  words: words`Drill the branch on its axis before the first cut, while its end is square, clamped upright and plumb both ways: ${lengthOf(pin.holeInBranch)} deep from where the horn will be, ${lengthOf(pin.holeInBranch + end.firstCut.toeBeyondHorn)} from the end of a blank cut off at the toe; with waste beyond the toe, so much more.`,
 });
 
 const markStep = (end: SaddleEnd): Step => {

@@ -63,12 +63,16 @@ const statements = (s: SaddleCopeSolution, name: string, units: Units): readonly
 };
 
 /** Beside the horn's line at the strip's left edge: within the hollow where that is deep enough, else beyond the first cut. */
-const hornWords = (end: SaddleEnd, y: number, sense: 1 | -1): Item[] => {
+const hornWords = (end: SaddleEnd, y: number, sense: 1 | -1, { strip, font }: { strip: StripLayout; font: Font }): Item[] => {
   const room = end.ordinates[0]! - end.horn;
   const height = 1.8;
   const away = room > 2 * height + 1 ? 0.7 : -(Math.max(0, end.firstCut.toeBeyondHorn) + height + 0.7);
   const base = sense === -1 ? y - away : y + away + height;
-  return [letter(point(1.2, base), end.name === 'far' ? 'far horn' : 'horn', { height })];
+  // Beside the throat's line, where the edge lies furthest from the horn's.
+  const text = end.name === 'far' ? 'far horn' : 'horn';
+  const [throat, width] = [strip.width * (end.twist / (2 * Math.PI) - Math.floor(end.twist / (2 * Math.PI))), font.width(text, height)];
+  const x = throat + 1.2 + width < strip.width - 0.5 ? throat + 1.2 : throat - 1.2 - width;
+  return [letter(point(x, base), text, { height })];
 };
 
 /** All lettering of the strip. */
@@ -90,8 +94,8 @@ export const stripLettering = (s: SaddleCopeSolution, strip: StripLayout, of: { 
   return [
     ...quarterLettering(s.near, near, strip, font),
     ...(s.far === undefined ? [] : quarterLettering(s.far, farStretch(s.far, strip), strip, font)),
-    ...middles, ...waste, ...hornWords(s.near, strip.crossing - s.near.horn, -1),
-    ...(s.far === undefined ? [] : hornWords(s.far, strip.farCrossing! + s.far.horn, 1)),
+    ...middles, ...waste, ...hornWords(s.near, strip.crossing - s.near.horn, -1, { strip, font }),
+    ...(s.far === undefined ? [] : hornWords(s.far, strip.farCrossing! + s.far.horn, 1, { strip, font })),
   ];
 };
 

@@ -3,6 +3,7 @@ import type { Shape } from '../../../src/drawing/drawing.js';
 import { endOf } from '../../../src/geometry/path.js';
 import { saddleCope } from '../../../src/jigs/saddle-cope/index.js';
 import { testFont } from '../../support/font.js';
+import { labelCrossings } from '../../support/label-crossings.js';
 import { context, fields, solved } from './written.js';
 
 const rad = (deg: number): number => (deg * Math.PI) / 180;
@@ -33,4 +34,17 @@ test.each([0, 40, 180, -110, -40])('the far throat stands at the twist on the st
   const [nearHorn, farHorn] = ['horn', 'far-horn'].map((name) => part(name).path);
   expect(nearHorn!.start.y - farHorn!.start.y).toBeCloseTo(400 - horn(near) - horn(far), 6);
   for (const path of [nearHorn!, farHorn!]) expect([path.start.x, endOf(path.segments[0]!).x, path.start.y]).toEqual([0, expect.closeTo(wrap, 9), endOf(path.segments[0]!).y]);
+});
+
+test('the word of a horn’s line stands clear of the edge and of the saw’s line, whatever the twist', () => {
+  for (let twist = -180; twist <= 180; twist += 15) {
+    for (const angle of [12, 30, 50, 70, 85]) {
+      const spec = fields({ branchDiameter: 28, mainDiameter: 40, angle: rad(65), offset: 3, centres: 500, farEnd: { main: { name: 'leg', diameter: 48 }, angle: rad(angle), offset: -4, twist: rad(twist) } });
+      const { items } = saddleCope.draw(solved(spec), context, testFont).patterns.find(({ name }) => name === 'wrap')!;
+      const lines = items.filter((item) => item.kind === 'shape' && /saddle-line|first-cut|horn|wrap-edge/.test(item.part ?? ''));
+      const words = items.filter((item) => item.kind === 'lettering' && /^(?:far )?horn$/.test(item.text));
+      expect(words).toHaveLength(2);
+      expect({ twist, angle, crossed: labelCrossings([...lines, ...words], testFont) }).toEqual({ twist, angle, crossed: [] });
+    }
+  }
 });
