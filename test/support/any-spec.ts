@@ -1,5 +1,5 @@
 /** A repeatable stream of numbers in 0…1 (Park & Miller's minimal standard). */
-const stream = (seed: number): (() => number) => {
+export const stream = (seed: number): (() => number) => {
   let state = seed;
   const next = (): number => (state = (state * 48271) % 2147483647) / 2147483647;
   for (let i = 0; i < 5; i += 1) next();

@@ -1,15 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { itemsBounds } from '../../../src/drawing/item-bounds.js';
 import { rackTop } from '../../../src/jigs/rack-top/index.js';
+import { stream } from '../../support/any-spec.js';
 import { testFont } from '../../support/font.js';
 import { context, outcomeOf, type Given } from './rack.js';
 
-/** A repeatable stream of numbers in 0…1 (Park & Miller's minimal standard). */
-const stream = (seed: number) => () => (seed = (seed * 48271) % 2147483647) / 2147483647;
-
 const anyRack = (index: number): Given => {
   const next = stream(7919 + 104729 * index);
-  for (let i = 0; i < 5; i += 1) next();
   const between = (a: number, b: number): number => a + (b - a) * next();
   const pick = <T>(...of: readonly T[]): T => of[Math.floor(next() * of.length)]!;
   const length = between(300, 1600);
