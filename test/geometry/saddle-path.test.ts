@@ -90,3 +90,15 @@ describe('deviation', () => {
     near(deviation(fitCurve(wave, { from: 0, to: 6, tolerance: 1e-7 }), shifted, { from: 0, to: 6 }), 0.001, 1e-6);
   });
 });
+
+describe('wingParameters', () => {
+  it('are the odd quarter turns strictly between two turns, whatever they are', () => {
+    const quarters = (from: number, to: number): number[] => wingParameters((from * Math.PI) / 2, (to * Math.PI) / 2).map((phi) => Number((phi / (Math.PI / 2)).toFixed(9)));
+    expect(quarters(0, 4)).toEqual([1, 3]);
+    expect(quarters(-2, 2)).toEqual([-1, 1]);
+    expect(quarters(1, 3)).toEqual([]);
+    expect(quarters(0.9, 3.1)).toEqual([1, 3]);
+    expect(quarters(-7.5, -2.5)).toEqual([-7, -5, -3]);
+    expect(quarters(5.2, 6.8)).toEqual([]);
+  });
+});
