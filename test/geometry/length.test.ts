@@ -11,6 +11,7 @@ describe('pathLength', () => {
   it.each([
     // OEIS A334849: circumference of 4x² + 9y² = 36.
     [3, 2, 15.8654395892905897913],
+    [2, 3, 15.8654395892905897913],
     // OEIS A274014: ellipse of eccentricity sin(π/12), a = 1.
     [1, Math.cos(Math.PI / 12), 6.176601987658693464745684],
     // scipy.special.ellipe documentation, Examples.

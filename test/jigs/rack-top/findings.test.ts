@@ -33,6 +33,8 @@ const cases: readonly (readonly [string, Given, Given, readonly string[]])[] = [
   ['ease-past-flare', { slots: { ...one, mouth: { ease: 12, flare: 10, run: 9 } } }, { slots: { ...one, mouth: { ease: 12, flare: 10, run: 9.92 } } }, ['≥ 9.9163', '≤ 10.891']],
   ['slot-through-board', { slots: { ...one, depth: 187 } }, { slots: { ...one, depth: 186.9 } }, ['≤ 160', '= 27', '< 187']],
   ['slot-deep', { slots: { ...one, depth: 160.1 } }, { slots: { ...one, depth: 160 } }, ['≤ 160']],
+  // As shallow as the land asks for, 20, is less than the mouth alone takes: then the board grows, 60 + 27 − 17.
+  ['slot-deep', { board: { ...board, width: 60 }, slots: { ...one, depth: 30, mouth: { flare: 5, run: 28 } } }, { board: { ...board, width: 70 }, slots: { ...one, depth: 30, mouth: { flare: 5, run: 28 } } }, ['≥ 70']],
   ['slot-off-board', { slots: { ...one, at: 12.9 } }, { slots: { ...one, at: 13 } }, ['≥ 13', '≤ 787']],
   ['slot-off-board', { slots: { ...one, at: 787.1 } }, { slots: { ...one, at: 787 } }, ['≥ 13', '≤ 787']],
   ['slots-overlap', { slots: { ...row, pitch: 26 } }, { slots: { ...row, pitch: 26.1 } }, ['≥ 27', '= 27']],
