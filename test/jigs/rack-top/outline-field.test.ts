@@ -28,6 +28,8 @@ describe('outlineIssue', () => {
     expect(issue.message).toContain(`from character ${before + 1} on`);
     expect(issue.message).toContain(words);
     expect(issue.got).toContain(`${data.slice(Math.max(0, before - 4), before)}‸${data.slice(before, before + 4)}`);
+    // Sixteen signs before the place and twelve after it; an ellipsis where there are more.
+    expect([issue.got!.startsWith('“…'), issue.got!.endsWith('…”')]).toEqual([before > 16, before + 12 < data.length]);
   });
 
   it.each(['M0 0 H9 V9 Z M20 20 h9 v9 Z', 'M0 0', 'M0 0 H80 Z', 'M0 0 H1e999 V5 Z'])('refuses %s: it is not one outline that encloses something', (data) =>
