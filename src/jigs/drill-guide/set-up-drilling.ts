@@ -40,7 +40,7 @@ const entryFigures = (s: DrillGuideSolution): readonly Figure[] => {
       { code: 'entry-to-throat', label: [`  from there to where the throat of ${pairing.branch} stands`], value: words`${lengthOf(pairing.toThroat)} on` },
       {
         code: 'entry-to-horn', label: [`  from there to where the horn of ${pairing.branch} stands`],
-        value: words`${lengthOf(Math.abs(pairing.toHorn))} ${pairing.toHorn >= 0 ? 'back' : 'on'}`,
+        value: words`${lengthOf(pairing.toHorn)} back`,
       },
     ]),
     ...(work.offset === 0 ? [] : [

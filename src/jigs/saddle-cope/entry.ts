@@ -6,7 +6,7 @@ import { saddleHeight, type SaddleJoint } from '../../geometry/saddle.js';
 export interface Entry {
   /** From the crossing of the axes along the main, towards the throat: √(R² − e²) ÷ tan θ. */
   readonly station: number;
-  /** Along the main from there on to where the throat stands, and back to where the horn does. */
+  /** Along the main from there on to where the throat stands, and back to where the horn does; never below 0. */
   readonly toThroat: number;
   readonly toHorn: number;
   /** Round the main's surface from the line that faces the branch. */
@@ -24,7 +24,7 @@ export function entryOf(joint: SaddleJoint): Entry {
   const horn = [Math.PI / 2, 1.5 * Math.PI, minimiseRound(height, 2 * Math.PI, 720)].sort((a, b) => height(a) - height(b))[0]!;
   const station = angle === Math.PI / 2 ? 0 : entryHeight(main, offset) / Math.tan(angle);
   return {
-    station, toThroat: alongMain(joint, 0) - station, toHorn: station - alongMain(joint, horn),
+    station, toThroat: alongMain(joint, 0) - station, toHorn: Math.max(0, station - alongMain(joint, horn)),
     girth: main * Math.asin(Math.abs(offset) / main),
   };
 }

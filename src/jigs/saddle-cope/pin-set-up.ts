@@ -29,7 +29,7 @@ const entryFigures = (end: SaddleEnd): readonly Figure[] => {
     ...(isSquare(end) ? [{ code: 'entry', label: ['Bit enters the main'], value: ['at the crossing of the axes'] }] : [
       { code: 'entry', label: ['Bit enters the main, along it from the crossing of the axes'], value: words`${lengthOf(station)} towards the throat` },
       { code: 'entry-to-throat', label: ['  from there to where the throat stands on the main'], value: words`${lengthOf(toThroat)} on` },
-      { code: 'entry-to-horn', label: ['  from there to where the horn stands on the main'], value: words`${lengthOf(Math.abs(toHorn))} ${toHorn >= 0 ? 'back' : 'on'}` },
+      { code: 'entry-to-horn', label: ['  from there to where the horn stands on the main'], value: words`${lengthOf(toHorn)} back` },
     ]),
     ...offsetFigures(end),
     ...(girth === 0 ? [] : [{

@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
 import { saddleCope } from '../../../src/jigs/saddle-cope/index.js';
 import { sawCutHeight } from '../../../src/geometry/saw-cut.js';
 import { isSquare } from '../../../src/jigs/saddle-cope/solve.js';
@@ -96,4 +97,24 @@ describe('solve', () => {
     expect(withPoint(0)).toBeCloseTo(25 - Math.hypot(5, 41.5 - 25), 9);
     expect(withPoint(4)).toBeCloseTo(25 - (41.5 + 4 - 25), 9);
   });
+});
+
+test('the horn never stands further on than where the bit enters, nor the throat further back', () => {
+  // By closed form: z(φ) = (√(R² − w²) + r·cos φ·cos θ) ÷ sin θ with w = e + r·sin φ stands z·cos θ + r·cos φ·sin θ along the main; the horn is the lowest.
+  fc.assert(fc.property(fc.double({ min: 0.1, max: 1, noNaN: true }), fc.double({ min: -0.9, max: 0.9, noNaN: true }), fc.double({ min: 8, max: 89, noNaN: true }), (share, aside, deg) => {
+    const [R, theta] = [30, (deg * Math.PI) / 180];
+    const e = aside * R;
+    const r = share * (R - Math.abs(e));
+    fc.pre(r > 0.5);
+    const { entry } = solved(fields({ mainDiameter: 2 * R, branchDiameter: 2 * r, angle: theta, offset: e, pin: { diameter: 0 } })).near;
+    const z = (phi: number): number => (Math.sqrt(Math.max(0, R * R - (e + r * Math.sin(phi)) ** 2)) + r * Math.cos(phi) * Math.cos(theta)) / Math.sin(theta);
+    const turns = Array.from({ length: 3600 }, (_, i) => (i * Math.PI) / 1800);
+    const horn = turns.reduce((low, phi) => (z(phi) < z(low) ? phi : low));
+    const along = (phi: number): number => z(phi) * Math.cos(theta) + r * Math.cos(phi) * Math.sin(theta);
+    const station = Math.sqrt(R * R - e * e) / Math.tan(theta);
+    expect(entry.toHorn).toBeGreaterThanOrEqual(-1e-9);
+    expect(entry.toThroat).toBeGreaterThanOrEqual(-1e-9);
+    // Near a flat low the sampled horn may stand a little off the true one.
+    expect(Math.abs(entry.toHorn - (station - along(horn)))).toBeLessThan(1 + 0.02 * station);
+  }), { numRuns: 100 });
 });
