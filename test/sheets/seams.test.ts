@@ -6,7 +6,7 @@ import { circle, rectangle } from '../../src/geometry/shapes.js';
 import { point } from '../../src/geometry/point.js';
 import { choosePlan } from '../../src/sheets/choose-plan.js';
 import { cores, windows, type Axis } from '../../src/sheets/axis.js';
-import { bestPlan, type TilePlan } from '../../src/sheets/plan-tiles.js';
+import { bestPlan, isBetter, type TilePlan } from '../../src/sheets/plan-tiles.js';
 import { seamsOf, tilesByPlace } from '../../src/sheets/seam-lines.js';
 import type { LayoutRequest } from '../../src/sheets/layout-request.js';
 import { testFont } from '../support/font.js';
@@ -38,6 +38,18 @@ describe('choosePlan', () => {
     expect(bestPlan([together, apart], 6)).toBe(apart);
     expect(bestPlan([together, apart], 7)).toBe(together);
     expect(bestPlan([together, apart], 4)).toBe(together);
+  });
+
+  it('weighs groups before sheets, then cuts, near seams, cuts through lettering, seams outside lands', () => {
+    const order = ['groups', 'tiles', 'cuts', 'closeSeams', 'letteringCuts', 'seamsOutsideLands'] as const;
+    const plan = (of: readonly number[]): TilePlan => Object.fromEntries(order.map((name, i) => [name, name === 'tiles' ? Array.from({ length: of[i]! }) : of[i]])) as unknown as TilePlan;
+    const same = [1, 4, 2, 2, 2, 2];
+    for (const i of order.keys()) {
+      // Less in one thing outweighs more in all that come after it.
+      const less = plan(same.map((value, k) => (k < i ? value : k === i ? value - 1 : value + 5)));
+      expect([isBetter(less, plan(same)), isBetter(plan(same), less)], order[i]).toEqual([true, false]);
+    }
+    expect(isBetter(plan(same), plan(same))).toBe(false);
   });
 
   it('prints no sheet for the blank middle of a ring', () => {
