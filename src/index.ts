@@ -39,7 +39,6 @@ export type { Arc, Cubic, Line, Path, Segment } from './geometry/path.js';
 export type { Point } from './geometry/point.js';
 export { saddleCurve, saddlePath } from './geometry/saddle-curve.js';
 export { fitCurve } from './geometry/fit-curve.js';
-export { deviation } from './geometry/deviation.js';
 
 export { layOut } from './sheets/lay-out.js';
 export { fullSize } from './sheets/full-size.js';

@@ -6,18 +6,9 @@ export const provedEqual = [
   },
   { file: 'src/sheets/strip-text.ts', rule: 'limit', was: 'flowing.reduce(', why: 'as above: twice the room says yes more often' },
   {
-    file: 'src/geometry/path-distance.ts', rule: 'swapped-arguments', was: 'stretchOf(s.placed, middle, s.b)',
-    why: 'a stretch run backwards has the same points, chord and sag: (b − a)² and cos((b − a)/2) are even',
-  },
-  {
-    file: 'src/geometry/path-distance.ts', rule: 'swapped-arguments', was: 'subtract(o.from, s.from)',
-    why: 'crossing chords are then told by their ends: the halving goes on to the same accuracy, only longer',
-  },
-  {
     file: 'src/sheets/ink-map.ts', rule: 'swapped-arguments', was: 'inkIn(map, a, b, c, d)',
     why: 'two borders swapped turn the sign of the count of inked cells, and it is only asked whether it is 0',
   },
-  { file: 'src/geometry/deviation.ts', rule: 'limit', was: 'here <= ', why: 'more chords are slid from, and of all that is found the least is taken' },
   { file: 'src/jigs/rack-top/convex.ts', rule: 'limit', was: 'i < coarse', why: 'the same samples a second time round, none of them greater than before' },
   { file: 'src/jigs/rack-top/label-field.ts', rule: 'limit', was: 'i <= Math.floor(x1 / cell)', why: 'more cells hold the same thing: more is compared, and what is compared decides' },
   { file: 'src/jigs/v-cradle/level-dimension.ts', rule: 'factor', was: '1.5 * way', why: 'way is 1 or −1: to multiply by it and to divide are the same' },

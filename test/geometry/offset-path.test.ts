@@ -6,7 +6,7 @@ import { flattenPath } from '../../src/geometry/flatten-path.js';
 import { pathLength } from '../../src/geometry/length.js';
 import { offsetPath } from '../../src/geometry/offset-path.js';
 import { pathArea } from '../../src/geometry/path-area.js';
-import { pathDistance } from '../../src/geometry/path-distance.js';
+import { pathDistance } from './path-distance.js';
 import type { Path } from '../../src/geometry/path.js';
 import { point } from '../../src/geometry/point.js';
 import { reversePath } from '../../src/geometry/reverse-path.js';

@@ -5,7 +5,7 @@ import { explicitSegments } from '../../src/geometry/explicit-segments.js';
 import { flattenPath } from '../../src/geometry/flatten-path.js';
 import { minimumRadius } from '../../src/geometry/minimum-radius.js';
 import { pathArea } from '../../src/geometry/path-area.js';
-import { pathDistance } from '../../src/geometry/path-distance.js';
+import { pathDistance } from './path-distance.js';
 import type { Path } from '../../src/geometry/path.js';
 import { type Point, point } from '../../src/geometry/point.js';
 import { pointInPath } from '../../src/geometry/point-in-path.js';

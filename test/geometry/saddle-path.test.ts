@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GeometryError } from '../../src/errors/geometry-error.js';
 import type { Curve } from '../../src/geometry/curve.js';
-import { deviation } from '../../src/geometry/deviation.js';
+import { deviation } from './deviation.js';
 import { fitCurve } from '../../src/geometry/fit-curve.js';
 import { pathLength } from '../../src/geometry/length.js';
 import { endOf, type Path } from '../../src/geometry/path.js';

@@ -1,13 +1,13 @@
-import { greatestHalfDiameter } from './arc-to-cubics.js';
-import { segmentBounds } from './bounds.js';
-import type { Box } from './box.js';
-import { explicitSegments, type PlacedSegment } from './explicit-segments.js';
-import { cubicBend } from './flatten-path.js';
-import { isCircular } from './length.js';
-import { lineArcDistance, type PointPair } from './line-arc-distance.js';
-import type { Path } from './path.js';
-import { cross, distance, dot, type Point, subtract } from './point.js';
-import { segmentPoint } from './segment-point.js';
+import { greatestHalfDiameter } from '../../src/geometry/arc-to-cubics.js';
+import { segmentBounds } from '../../src/geometry/bounds.js';
+import type { Box } from '../../src/geometry/box.js';
+import { explicitSegments, type PlacedSegment } from '../../src/geometry/explicit-segments.js';
+import { cubicBend } from '../../src/geometry/flatten-path.js';
+import { isCircular } from '../../src/geometry/length.js';
+import { lineArcDistance, type PointPair } from '../../src/geometry/line-arc-distance.js';
+import type { Path } from '../../src/geometry/path.js';
+import { cross, distance, dot, type Point, subtract } from '../../src/geometry/point.js';
+import { segmentPoint } from '../../src/geometry/segment-point.js';
 
 /** A stretch of a segment, its chord, and how far it may sag from the chord. */
 interface Stretch {

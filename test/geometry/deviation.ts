@@ -1,8 +1,8 @@
-import type { Curve } from './curve.js';
-import { explicitSegments } from './explicit-segments.js';
-import type { Path } from './path.js';
-import type { Point } from './point.js';
-import { segmentPoint, segmentSlope } from './segment-point.js';
+import type { Curve } from '../../src/geometry/curve.js';
+import { explicitSegments } from '../../src/geometry/explicit-segments.js';
+import type { Path } from '../../src/geometry/path.js';
+import type { Point } from '../../src/geometry/point.js';
+import { segmentPoint, segmentSlope } from '../../src/geometry/segment-point.js';
 
 /** A curve sampled over its range: places to start a search for the nearest point from. */
 interface Sampled {
