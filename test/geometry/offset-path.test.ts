@@ -6,12 +6,12 @@ import { flattenPath } from '../../src/geometry/flatten-path.js';
 import { pathLength } from '../../src/geometry/length.js';
 import { offsetPath } from '../../src/geometry/offset-path.js';
 import { pathArea } from '../../src/geometry/path-area.js';
-import { pathDistance } from './path-distance.js';
 import type { Path } from '../../src/geometry/path.js';
 import { point } from '../../src/geometry/point.js';
 import { reversePath } from '../../src/geometry/reverse-path.js';
 import { circle, ellipse, polyline, rectangle, roundedRectangle, slot } from '../../src/geometry/shapes.js';
 import { rotation, transformPath } from '../../src/geometry/transform.js';
+import { pathDistance } from './path-distance.js';
 import { near } from './near.js';
 
 /** A board's edge with two U-shaped seats opening upwards, their bottoms half circles, the mouths sharp. */

@@ -4,10 +4,10 @@ import type { Box } from '../../src/geometry/box.js';
 import { explicitSegments, type PlacedSegment } from '../../src/geometry/explicit-segments.js';
 import { cubicBend } from '../../src/geometry/flatten-path.js';
 import { isCircular } from '../../src/geometry/length.js';
-import { lineArcDistance, type PointPair } from '../../src/geometry/line-arc-distance.js';
 import type { Path } from '../../src/geometry/path.js';
 import { cross, distance, dot, type Point, subtract } from '../../src/geometry/point.js';
 import { segmentPoint } from '../../src/geometry/segment-point.js';
+import { lineArcDistance, type PointPair } from './line-arc-distance.js';
 
 /** A stretch of a segment, its chord, and how far it may sag from the chord. */
 interface Stretch {

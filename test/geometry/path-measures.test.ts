@@ -5,13 +5,13 @@ import { explicitSegments } from '../../src/geometry/explicit-segments.js';
 import { flattenPath } from '../../src/geometry/flatten-path.js';
 import { minimumRadius } from '../../src/geometry/minimum-radius.js';
 import { pathArea } from '../../src/geometry/path-area.js';
-import { pathDistance } from './path-distance.js';
 import type { Path } from '../../src/geometry/path.js';
 import { type Point, point } from '../../src/geometry/point.js';
 import { pointInPath } from '../../src/geometry/point-in-path.js';
 import { reversePath } from '../../src/geometry/reverse-path.js';
 import { segmentPoint } from '../../src/geometry/segment-point.js';
 import { circle, ellipse, line, polyline, rectangle, roundedRectangle, slot } from '../../src/geometry/shapes.js';
+import { pathDistance } from './path-distance.js';
 import { anyPath, anyPoint } from './arbitrary.js';
 import { near } from './near.js';
 

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { GeometryError } from '../../src/errors/geometry-error.js';
 import type { Curve } from '../../src/geometry/curve.js';
-import { deviation } from './deviation.js';
 import { fitCurve } from '../../src/geometry/fit-curve.js';
 import { pathLength } from '../../src/geometry/length.js';
 import { endOf, type Path } from '../../src/geometry/path.js';
@@ -10,6 +9,7 @@ import type { Point } from '../../src/geometry/point.js';
 import { saddleCurve, saddlePath, wingParameters } from '../../src/geometry/saddle-curve.js';
 import { curveLength } from './curve-length.js';
 import { polyline } from '../../src/geometry/shapes.js';
+import { deviation } from './deviation.js';
 import { anyJoint, easyJoint } from './arbitrary.js';
 import { degrees, near, nearPoint } from './near.js';
 

@@ -1,8 +1,8 @@
-import { type Carrier, carrierCrossings } from './carrier-crossings.js';
-import type { PlacedSegment } from './explicit-segments.js';
-import { carrierOf, liesWithin } from './line-or-arc.js';
-import { endOf } from './path.js';
-import { distance, dot, type Point, subtract } from './point.js';
+import { type Carrier, carrierCrossings } from '../../src/geometry/carrier-crossings.js';
+import type { PlacedSegment } from '../../src/geometry/explicit-segments.js';
+import { carrierOf, liesWithin } from '../../src/geometry/line-or-arc.js';
+import { endOf } from '../../src/geometry/path.js';
+import { distance, dot, type Point, subtract } from '../../src/geometry/point.js';
 
 /** Two points, one on each of two strokes, and how far apart they stand, mm. */
 export interface PointPair {
