@@ -12,8 +12,12 @@ export const provedEqual = [
   { file: 'src/jigs/rack-top/convex.ts', rule: 'limit', was: 'i < coarse', why: 'the same samples a second time round, none of them greater than before' },
   { file: 'src/jigs/rack-top/label-field.ts', rule: 'limit', was: 'i <= Math.floor(x1 / cell)', why: 'more cells hold the same thing: more is compared, and what is compared decides' },
   { file: 'src/jigs/v-cradle/level-dimension.ts', rule: 'factor', was: '1.5 * way', why: 'way is 1 or −1: to multiply by it and to divide are the same' },
+  { file: 'src/geometry/cubic-roots.ts', rule: 'limit', was: 'i < 60', why: 'sixty halvings of 0…1 leave two doubles side by side: more halve nothing' },
   {
-    file: 'src/geometry/cubic-roots.ts', rule: 'condition', was: 'Math.abs(secant - low) > 1e-3',
-    why: 'it only chooses between false position and halving; every second step halves, so the bracket closes to the same 1e-15',
+    file: 'src/geometry/minimum-radius.ts', rule: 'condition', was: 'd.x === 0 && d.y === 0',
+    why: 'the heading a millionth further on differs from the one at the end by a millionth of the bend there, which is tighter',
   },
+  { file: 'src/geometry/minimum-radius.ts', rule: 'figure-doubled', was: '64', why: 'more samples between which the same bend is narrowed in' },
+  { file: 'src/sheets/print-scale.ts', rule: 'swapped-arguments', was: 'skewOf(measured.diagonals, a, b)', why: 'the sides enter by their product' },
+  { file: 'src/sheets/strip-text.ts', rule: 'swapped-arguments', was: 'wrapped.set(key, lines)', why: 'what is only remembered: found again where it is not' },
 ];

@@ -11,9 +11,6 @@ export interface Box {
 /** Holds nothing; uniting it with a box gives that box. */
 export const emptyBox: Box = { x0: Infinity, y0: Infinity, x1: -Infinity, y1: -Infinity };
 
-/** Whether a box holds no point at all. */
-export const isEmptyBox = (b: Box): boolean => b.x1 < b.x0 || b.y1 < b.y0;
-
 /** The least box round some points; exact. */
 export const boxOf = (points: readonly Point[]): Box => points.reduce<Box>((b, p) => ({
   x0: Math.min(b.x0, p.x), y0: Math.min(b.y0, p.y), x1: Math.max(b.x1, p.x), y1: Math.max(b.y1, p.y),

@@ -11,21 +11,14 @@ export const cubicTurns = (p0: number, p1: number, p2: number, p3: number): numb
   return (q === 0 ? [0] : [q / a, c / q]).filter(inside).sort((m, n) => m - n);
 };
 
-/** The root between `a` and `b`, where `f` is monotone and changes sign, by false position held to halving (Illinois would stall on triple roots). */
+/** The root between `a` and `b` of 0…1, where `f` is monotone and changes sign: halved until doubles lie no closer. */
 const rootBetween = (f: (t: number) => number, a: number, b: number): number => {
   let [low, high] = f(a) < 0 ? [a, b] : [b, a];
-  let t = (low + high) / 2;
-  for (let i = 0; i < 200 && Math.abs(high - low) > 1e-15; i += 1) {
-    const value = f(t);
-    if (value === 0) return t;
-    if (value < 0) low = t; else high = t;
-    const [fl, fh] = [f(low), f(high)];
-    const secant = low - (fl * (high - low)) / (fh - fl);
-    const width = high - low;
-    const safe = Math.abs(secant - low) > 1e-3 * Math.abs(width) && Math.abs(high - secant) > 1e-3 * Math.abs(width);
-    t = i % 2 === 0 && safe ? secant : low + width / 2;
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    if (f(middle) < 0) low = middle; else high = middle;
   }
-  return t;
+  return (low + high) / 2;
 };
 
 /**

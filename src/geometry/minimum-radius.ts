@@ -2,7 +2,7 @@ import { explicitSegments, type PlacedSegment } from './explicit-segments.js';
 import { isCircular } from './length.js';
 import { endOf, type Path } from './path.js';
 import { cross, distance, dot, type Point } from './point.js';
-import { segmentPoint, segmentSlope } from './segment-point.js';
+import { segmentPoint, segmentSecond, segmentSlope } from './segment-point.js';
 
 /** The tightest bend of one sense, and where it is: radius 0 at a sharp corner, Infinity (and no place) where there is none. mm. */
 export interface Bend {
@@ -28,18 +28,11 @@ const STRAIGHT = 1e-6;
 
 const none: Bend = { radius: Infinity, at: undefined };
 
-const second = ({ segment, from }: PlacedSegment, t: number): Point => {
-  const h = 1e-4;
-  const [a, b] = [Math.max(0, t - h), Math.min(1, t + h)];
-  const [p, q] = [segmentSlope(segment, from, a), segmentSlope(segment, from, b)];
-  return { x: (q.x - p.x) / (b - a), y: (q.y - p.y) / (b - a) };
-};
-
 /** Signed curvature, positive where the bend is clockwise on the page. */
-const curvature = (placed: PlacedSegment, t: number): number => {
-  const d = segmentSlope(placed.segment, placed.from, t);
+const curvature = ({ segment, from }: PlacedSegment, t: number): number => {
+  const d = segmentSlope(segment, from, t);
   const speed = Math.hypot(d.x, d.y);
-  return speed === 0 ? 0 : cross(d, second(placed, t)) / (speed * speed * speed);
+  return speed === 0 ? 0 : cross(d, segmentSecond(segment, from, t)) / (speed * speed * speed);
 };
 
 /** Greatest of sign × curvature along a segment: the best sample, narrowed in between its neighbours. */

@@ -15,6 +15,25 @@ export const segmentPoint = (segment: Segment, from: Point, t: number): Point =>
   }
 };
 
+/** The second derivative of `segmentPoint` by `t`, mm per unit of t squared; exact. */
+export const segmentSecond = (segment: Segment, from: Point, t: number): Point => {
+  switch (segment.kind) {
+    case 'line': return point(0, 0);
+    case 'arc': {
+      const { u, v, t0, t1 } = segment;
+      const angle = arcAngle(segment, t);
+      const sin = Math.sin(angle) * (t1 - t0) * (t1 - t0);
+      const cos = Math.cos(angle) * (t1 - t0) * (t1 - t0);
+      return point(-u.x * cos - v.x * sin, -u.y * cos - v.y * sin);
+    }
+    case 'cubic': {
+      const { c1, c2, to } = segment;
+      const [a, b] = [6 * (1 - t), 6 * t];
+      return point(a * (from.x - 2 * c1.x + c2.x) + b * (c1.x - 2 * c2.x + to.x), a * (from.y - 2 * c1.y + c2.y) + b * (c1.y - 2 * c2.y + to.y));
+    }
+  }
+};
+
 /** The derivative of `segmentPoint` by `t`, mm per unit of t; exact. Zero where a cubic's handle is. */
 export const segmentSlope = (segment: Segment, from: Point, t: number): Point => {
   switch (segment.kind) {

@@ -26,12 +26,8 @@ export const seamCosts = (wishes: SeamWishes, origin: number, cell: number, coun
   const near = covered(wishes.near, origin, cell, { count, edges: false });
   const letters = covered(wishes.lettering, origin, cell, { count, edges: false });
   const inLand = covered(wishes.lands, origin, cell, { count, edges: true });
-  const costs = new Float64Array(count + 1);
-  for (let k = 0; k <= count; k++) {
-    costs[k] = weight.seam + cuts[k]! * weight.cut + letters[k]! * weight.lettering + near[k]! * weight.near
-      + (wishes.lands.length > 0 && inLand[k] === 0 ? weight.outsideLand : 0);
-  }
-  return costs;
+  return Float64Array.from(cuts, (cut, k) => weight.seam + cut * weight.cut + letters[k]! * weight.lettering + near[k]! * weight.near
+    + (wishes.lands.length > 0 && inLand[k] === 0 ? weight.outsideLand : 0));
 };
 
 /** What the search along one axis needs to know. */

@@ -5,15 +5,15 @@ import { explicitSegments } from '../../src/geometry/explicit-segments.js';
 import { flattenPath } from '../../src/geometry/flatten-path.js';
 import { minimumRadius } from '../../src/geometry/minimum-radius.js';
 import { pathArea } from '../../src/geometry/path-area.js';
-import type { Path } from '../../src/geometry/path.js';
+import { arcPoint, type Path } from '../../src/geometry/path.js';
 import { type Point, point } from '../../src/geometry/point.js';
 import { pointInPath } from '../../src/geometry/point-in-path.js';
 import { reversePath } from '../../src/geometry/reverse-path.js';
 import { segmentPoint } from '../../src/geometry/segment-point.js';
-import { circle, ellipse, line, polyline, rectangle, roundedRectangle, slot } from '../../src/geometry/shapes.js';
+import { circle, circularArc, ellipse, line, polyline, rectangle, roundedRectangle, slot } from '../../src/geometry/shapes.js';
 import { pathDistance } from './path-distance.js';
 import { anyPath, anyPoint } from './arbitrary.js';
-import { near } from './near.js';
+import { near, nearPoint } from './near.js';
 
 describe('pathArea', () => {
   it('of a rectangle, ellipse, slot and rounded rectangle is the textbook one, clockwise positive', () => {
@@ -143,6 +143,39 @@ describe('minimumRadius', () => {
     near(radii(polygon).clockwise, 3, 1e-3);
   });
 
+  it('of an arc stands at its middle, of any size', () => {
+    for (const [radius, t1, sense] of [[0.4, 1.6, 'clockwise'], [0.4, -1.2, 'anticlockwise'], [250, 0.002, 'clockwise']] as const) {
+      const arc = circularArc(point(7, 3), radius, 0.4, 0.4 + t1);
+      const bend = minimumRadius({ start: arcPoint(arc, 0.4), segments: [arc], closed: false })[sense];
+      near(bend.radius, radius, 1e-12 * radius);
+      nearPoint(bend.at!, point(7 + radius * Math.cos(0.4 + t1 / 2), 3 + radius * Math.sin(0.4 + t1 / 2)), 1e-9);
+    }
+  });
+
+  it('of a corner that a handle of no length stands at is 0, and none where the run only goes on', () => {
+    const bent = (c1: Point, c2: Point, to: Point): Path => ({ start: point(0, 0), closed: false, segments: [{ kind: 'line', to: point(30, 0) }, { kind: 'cubic', c1, c2, to }] });
+    // Both handles in the run's end and the far one: a straight run at 45°.
+    expect(minimumRadius(bent(point(30, 0), point(60, 30), point(60, 30))).clockwise).toEqual({ radius: 0, at: point(30, 0) });
+    expect(radii(bent(point(30, 0), point(60, -30), point(60, -30)))).toEqual({ clockwise: Infinity, anticlockwise: 0 });
+    expect(radii(bent(point(30, 0), point(60, 0), point(60, 0)))).toEqual({ clockwise: Infinity, anticlockwise: Infinity });
+    // The same from the other end, and over the start of a closed outline.
+    expect(minimumRadius(reversePath(bent(point(30, 0), point(60, 30), point(60, 30)))).anticlockwise).toEqual({ radius: 0, at: point(30, 0) });
+    const drop = { ...bent(point(50, 0), point(60, 10), point(60, 40)), closed: true };
+    expect(minimumRadius(drop).clockwise.radius).toBe(0);
+    expect(minimumRadius({ ...drop, closed: false }).clockwise.radius).toBeGreaterThan(5);
+  });
+
+  it('is the least of all bends, were it but a little tighter than the next', () => {
+    const arcs = (first: number, second: number): Path => {
+      const [a, b] = [circularArc(point(0, first), first, -Math.PI / 2, 0), circularArc(point(first - second, first), second, 0, Math.PI / 2)];
+      return { start: point(0, 0), segments: [a, b], closed: false };
+    };
+    for (const [first, second] of [[20, 17], [17, 20], [20, 9], [9, 20]] as const) {
+      expect(radii(arcs(first, second)).clockwise).toBe(Math.min(first, second));
+      expect(radii(reversePath(arcs(first, second))).anticlockwise).toBe(Math.min(first, second));
+    }
+  });
+
   it('of an ellipse is b²/a', () => near(radii(ellipse(point(1, 2), 50, 20, 0.4)).clockwise, 8, 1e-4));
 
   it('of a cubic is that of its sharpest bend, wherever it lies, to 1e-6', () => {
@@ -160,6 +193,8 @@ describe('minimumRadius', () => {
     };
     for (const [c1, c2, to] of [
       [point(10, 30), point(12, -25), point(40, 5)], [point(31, 17), point(-9, 18), point(24, -3)], [point(5, 40), point(26, 44), point(30, 0)], [point(22, 1), point(25, 3), point(25.5, 30)],
+      // Two bends of one sense, the sharper one first or last; the last pair nearly alike.
+      [point(0, 20), point(40, 22), point(40, 0)], [point(2, 30), point(60, 31), point(60, 0)], [point(60, 20), point(-15, 22), point(40, 0)], [point(55, 20), point(-20, 22), point(40, 0)],
     ] as const) {
       const found = radii({ start: point(0, 0), closed: false, segments: [{ kind: 'cubic', c1, c2, to }] });
       const least = Math.min(found.clockwise, found.anticlockwise);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pathBounds } from '../../src/geometry/bounds.js';
-import { boxContains, boxOf, growBox, isEmptyBox } from '../../src/geometry/box.js';
+import { boxContains, boxOf, growBox } from '../../src/geometry/box.js';
 import { explicitSegments } from '../../src/geometry/explicit-segments.js';
 import { pathLength, segmentLength } from '../../src/geometry/length.js';
 import { pathArea } from '../../src/geometry/path-area.js';
@@ -12,6 +12,7 @@ import { segmentPoint } from '../../src/geometry/segment-point.js';
 import { splitSegment } from '../../src/geometry/split-segment.js';
 import { after, rotation, scaling, transformPath, transformPoint, translation } from '../../src/geometry/transform.js';
 import { endOf } from '../../src/geometry/path.js';
+import { isEmptyBox } from './empty-box.js';
 import { anyPath } from './arbitrary.js';
 import { near, nearPoint } from './near.js';
 

@@ -2,11 +2,12 @@ import type { Item, Lettering } from '../../src/drawing/drawing.js';
 import type { Font } from '../../src/drawing/font.js';
 import { lineStyles } from '../../src/drawing/line-types.js';
 import { pathBounds } from '../../src/geometry/bounds.js';
-import { growBox, isEmptyBox, uniteBoxes, type Box } from '../../src/geometry/box.js';
+import { growBox, uniteBoxes, type Box } from '../../src/geometry/box.js';
 import { explicitSegments } from '../../src/geometry/explicit-segments.js';
 import type { Path } from '../../src/geometry/path.js';
 import type { Point } from '../../src/geometry/point.js';
 import { segmentPoint } from '../../src/geometry/segment-point.js';
+import { isEmptyBox } from '../geometry/empty-box.js';
 
 /** Points along a path close enough for a drawing to be looked at: 32 chords a curved segment. */
 const flat = (path: Path): Point[][] => explicitSegments(path).map(({ segment, from }) =>
