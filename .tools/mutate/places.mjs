@@ -53,9 +53,13 @@ export const placesIn = (root, file) => {
   };
   const small = smallNames(program);
   const isSmall = (node) => node.type === 'BinaryExpression' && [node.left, node.right].some((side) => side.type === 'Identifier' && small.has(side.name));
+  /** Products of which only the sign is asked: a quotient's is the same. */
+  const signOnly = new Set();
   const walk = (node) => {
     if (isType(node.type) || node.type === 'ImportDeclaration' || isThrown(node) || isLettering(node, file)) return;
-    if (!isSmall(node)) for (const found of rules[node.type]?.(node, text) ?? []) add(node, found);
+    if (node.type === 'BinaryExpression' && /^[<>]=?$/.test(node.operator) && node.right.value === 0) signOnly.add(node.left);
+    const isLeftOut = (found) => isSmall(node) || (found.rule === 'factor' && signOnly.has(node));
+    for (const found of (rules[node.type]?.(node, text) ?? []).filter((one) => !isLeftOut(one))) add(node, found);
     for (const child of childrenOf(node)) walk(child);
   };
   walk(program);

@@ -96,7 +96,7 @@ export const offsetArcOutline = (path: Path, by: number): Path => {
   const outwards = pathArea(path) > 0 ? by : -by;
   const joined = joinAll(moveAll(path, outwards), by);
   const [first] = joined;
-  if (first === undefined || pathArea(path) * pathArea(asPath(joined)) <= 0 || meetAgain(joined)) {
+  if (first === undefined || Math.sign(pathArea(path)) !== Math.sign(pathArea(asPath(joined))) || meetAgain(joined)) {
     throw new GeometryError('offset-closes-up', 'The offset outline closes up on itself.', { offset: by });
   }
   return asPath(joined);

@@ -1,7 +1,9 @@
 import { EndType, inflatePathsD, JoinType } from 'clipper2-ts';
+import fc from 'fast-check';
 import Module from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
 import { GeometryError } from '../../src/errors/geometry-error.js';
+import { arcFromEnds } from '../../src/geometry/arc-from-ends.js';
 import { flattenPath } from '../../src/geometry/flatten-path.js';
 import { pathLength } from '../../src/geometry/length.js';
 import { offsetPath } from '../../src/geometry/offset-path.js';
@@ -58,6 +60,50 @@ describe('offsetPath of lines and circular arcs', () => {
 
   it('of an outline run the other way is the same outline', () => {
     for (const [, path, by] of outlines) near(pathLength(offsetPath(reversePath(path), by)), pathLength(offsetPath(path, by)), 1e-9);
+  });
+
+  it('moves any outline of straight runs and arcs as clipper does, or refuses it', () => {
+    let moved = 0;
+    const corner = fc.record({ reach: fc.double({ min: 25, max: 60, noNaN: true }), bulge: fc.double({ min: 0.55, max: 3, noNaN: true }), run: fc.constantFrom('line', 'outwards', 'inwards') });
+    fc.assert(fc.property(fc.array(corner, { minLength: 4, maxLength: 8 }), fc.double({ min: 0.4, max: 6, noNaN: true }), fc.boolean(), (corners, by, out) => {
+      const at = corners.map(({ reach }, i) => point(reach * Math.cos((2 * Math.PI * i) / corners.length), 20 + reach * Math.sin((2 * Math.PI * i) / corners.length)));
+      const path: Path = {
+        start: at[0]!, closed: true,
+        segments: corners.map(({ bulge, run }, i) => {
+          const [from, to] = [at[i]!, at[(i + 1) % at.length]!];
+          const radius = bulge * Math.hypot(to.x - from.x, to.y - from.y);
+          return run === 'line' ? { kind: 'line', to } : arcFromEnds({ from, to, rx: radius, ry: radius, turn: 0, large: false, sweep: run === 'outwards' })!;
+        }),
+      };
+      let ours: Path;
+      try { ours = offsetPath(path, out ? by : -by); } catch (error) { expect(error).toBeInstanceOf(GeometryError); return; }
+      const [theirs] = inflatePathsD([flattenPath(path, 1e-4).map(({ x, y }) => ({ x, y }))], out ? by : -by, JoinType.Round, EndType.Polygon, 2, 6, 1e-4);
+      near(pathArea(ours), Math.abs(pathArea(polyline(theirs!.map(({ x, y }) => ({ x, y })), true))), 0.05);
+      moved++;
+    }), { numRuns: 150, seed: 7 });
+    expect(moved).toBeGreaterThan(60);
+  });
+
+  it('keeps an arc that the move leaves hardly any of', () => {
+    for (const left of [1e-6, 0.3, 0.9]) near(pathArea(offsetPath(roundedRectangle({ x0: 0, y0: 0, x1: 60, y1: 30 }, 5 + left), -5)), 50 * 20 - (4 - Math.PI) * left * left, 1e-9);
+  });
+
+  it('trims a wall to the near one of the two places where the parallel of an arc meets it', () => {
+    // A wall along y = 0 up to a bay of radius 10 about (0, 3): moved 2 into the wood, the wall’s parallel y = 2 meets the circle of 12 at ±√(144 − 1).
+    const bay = Math.sqrt(91);
+    const path: Path = {
+      start: point(-40, 0), closed: true,
+      segments: [
+        { kind: 'line', to: point(-bay, 0) },
+        arcFromEnds({ from: point(-bay, 0), to: point(bay, 0), rx: 10, ry: 10, turn: 0, large: true, sweep: false })!,
+        { kind: 'line', to: point(40, 0) }, { kind: 'line', to: point(40, 50) }, { kind: 'line', to: point(-40, 50) },
+      ],
+    };
+    // The mouth of the bay turns out of the wood: outwards its corners close, inwards they open.
+    const [theirs] = inflatePathsD([flattenPath(path, 1e-5).map(({ x, y }) => ({ x, y }))], -2, JoinType.Round, EndType.Polygon, 2, 6, 1e-5);
+    near(pathArea(offsetPath(path, -2)), Math.abs(pathArea(polyline(theirs!.map(({ x, y }) => ({ x, y })), true))), 2e-3);
+    const [wider] = inflatePathsD([flattenPath(path, 1e-5).map(({ x, y }) => ({ x, y }))], 2, JoinType.Round, EndType.Polygon, 2, 6, 1e-5);
+    near(pathArea(offsetPath(path, 2)), Math.abs(pathArea(polyline(wider!.map(({ x, y }) => ({ x, y })), true))), 2e-3);
   });
 
   it('puts arcs about convex corners and keeps corners sharp inwards', () => {
