@@ -164,14 +164,15 @@ export const plainGridSheets = (request: TilingRequest, font: Font): number => {
   return inkedTiles(cutter(ground.index), plainGrid(ground), font).length;
 };
 
-/** Sheets that hang together before fewer sheets; then fewest cuts, then seams further from what must stay whole, fewest cuts through lettering, seams in lands. */
+/** What a plan costs, what weighs most first: sheets that do not hang together, sheets, cuts, seams near what must stay whole, cuts through lettering, seams outside lands. */
+const costsOf = (plan: TilePlan): readonly number[] =>
+  [plan.groups, plan.tiles.length, plan.cuts, plan.closeSeams, plan.letteringCuts, plan.seamsOutsideLands];
+
+/** Whether a plan costs less in the first thing in which two differ. */
 export const isBetter = (a: TilePlan, b: TilePlan): boolean => {
-  if (a.groups !== b.groups) return a.groups < b.groups;
-  if (a.tiles.length !== b.tiles.length) return a.tiles.length < b.tiles.length;
-  if (a.cuts !== b.cuts) return a.cuts < b.cuts;
-  if (a.closeSeams !== b.closeSeams) return a.closeSeams < b.closeSeams;
-  if (a.letteringCuts !== b.letteringCuts) return a.letteringCuts < b.letteringCuts;
-  return a.seamsOutsideLands < b.seamsOutsideLands;
+  const [ours, theirs] = [costsOf(a), costsOf(b)];
+  const first = ours.findIndex((cost, i) => cost !== theirs[i]);
+  return first >= 0 && ours[first]! < theirs[first]!;
 };
 
 /** The best of some plans among those of at most `most` sheets; all, where none keeps to that. */

@@ -43,7 +43,7 @@ describe('choosePlan', () => {
   it('weighs groups before sheets, then cuts, near seams, cuts through lettering, seams outside lands', () => {
     const order = ['groups', 'tiles', 'cuts', 'closeSeams', 'letteringCuts', 'seamsOutsideLands'] as const;
     const plan = (of: readonly number[]): TilePlan => Object.fromEntries(order.map((name, i) => [name, name === 'tiles' ? Array.from({ length: of[i]! }) : of[i]])) as unknown as TilePlan;
-    const same = [1, 4, 2, 2, 2, 2];
+    const same = [3, 6, 5, 5, 5, 5];
     for (const i of order.keys()) {
       // Less in one thing outweighs more in all that come after it.
       const less = plan(same.map((value, k) => (k < i ? value : k === i ? value - 1 : value + 5)));

@@ -11,12 +11,16 @@ import { below, reportsAbout, type TopFinding, type Say } from './report.js';
 import { seatCentre, slotRegion } from './slot.js';
 import { recessBounds, woodAround } from './solve-recesses.js';
 
+/** A recess less deep is none that anyone would cut, mm. */
+const shallowest = 1;
+
 const checkFloor = (recess: Recess, { board }: RackTop, say: Say): TopFinding[] => {
   const floor = board.thickness - recess.depth;
+  const deepest = board.thickness - wall.sound;
   return below({ measured: floor, ...wall }, (limit) => ({
     code: 'recess-floor-thin', message: `Recess ${recess.number} leaves a floor of ${say(floor)}, less than ${say(limit)}.`,
-    remedy: board.thickness > wall.sound + 0.5 ? `A depth of at most ${say.most(board.thickness - wall.sound)}.` : 'A thicker board.',
-    would: board.thickness > wall.sound + 0.6 ? [cureLength(`recesses.${recess.number - 1}.depth`, say.down(board.thickness - wall.sound))] : [],
+    remedy: deepest >= shallowest ? `A depth of at most ${say.most(deepest)}.` : 'A thicker board.',
+    would: deepest >= shallowest ? [cureLength(`recesses.${recess.number - 1}.depth`, say.down(deepest))] : [],
   }));
 };
 
@@ -55,7 +59,7 @@ const checkCorners = (recess: Recess, { cutter, board }: RackTop, say: Say): Top
 /** The thinnest cutter that a spec may ask for, mm: a tighter corner is sharp. */
 const leastCutter = 1.5;
 
-/** Regions whose boxes stand farther apart than this along the board are not measured, mm. */
+/** Regions farther than this from a recess's box are not measured, mm. */
 const reach = 30;
 
 const checkBeside = (recess: Recess, { board, slots, holes }: RackTop, say: Say): TopFinding[] => {
@@ -63,8 +67,7 @@ const checkBeside = (recess: Recess, { board, slots, holes }: RackTop, say: Say)
   const frame = hullOf([point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)]);
   const edge = woodAround(recess.outline, board);
   const beside = [
-    ...slots.filter((s) => s.at + s.radius > x0 - reach && s.at - s.radius < x1 + reach)
-      .map((s) => ({ code: 'recess-near-slot', what: `slot ${s.number}`, part: `slot-${s.number}` as const, region: slotRegion(board, s), middle: seatCentre(board, s) })),
+    ...slots.map((s) => ({ code: 'recess-near-slot', what: `slot ${s.number}`, part: `slot-${s.number}` as const, region: slotRegion(board, s), middle: seatCentre(board, s) })),
     ...holes.map((h) => ({ code: 'recess-near-hole', what: holeName(h), part: `hole-${h.number}` as const, region: holeRegion(h), middle: between(h.top, h.under, 0.5) })),
   ].filter(({ region }) => gapBetween(frame, region) < reach);
   return [
@@ -93,7 +96,7 @@ const checkPairs = ({ board, recesses }: RackTop, say: Say): TopFinding[] => rec
   const floor = board.thickness - a.depth - b.depth;
   return reportsAbout(about, below({ measured: floor, ...wall }, (limit) => ({
     code: 'recess-floor-thin', message: `Recesses ${a.number} and ${b.number} lie over each other and leave ${say(floor)} between them, less than ${say(limit)}.`,
-    remedy: board.thickness > wall.sound + 1 ? `Depths of ${say.most(board.thickness - wall.sound)} together at most.` : 'A thicker board.',
+    remedy: board.thickness - wall.sound >= 2 * shallowest ? `Depths of ${say.most(board.thickness - wall.sound)} together at most.` : 'A thicker board.',
   })));
 }));
 

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { expectFigures, figuresIn } from '../../support/remedy-figures.js';
+import { board, findingsOf, type Given } from './rack.js';
+
+/** Findings of one code; the board is 800 × 200 × 27, the cutter 12 unless given. */
+const found = (given: Given, code: string) => findingsOf(given).filter((f) => f.code === code);
+const box = (width: number, height: number, along: number, across: number, more: Given = {}) => ({ box: { width, height, ...more }, at: [along, across], depth: 8 });
+const close = (value: number) => expect.closeTo(value, 9);
+
+describe('what is said of recesses', () => {
+  it('a thin floor and the depth that leaves it sound, while that is a recess at all', () => {
+    // 27 − 24 = 3 left, less than the least of 4; 6 are sound, so 21 at most. Of a board of 7, 1 mm; of one of 6.9, none worth cutting.
+    const thin = (thickness: number, depth: number) => found({ board: { ...board, thickness }, recesses: [{ circle: 40, at: [400, 100], depth }] }, 'recess-floor-thin')[0]!;
+    const deep = thin(27, 24);
+    expect([deep.measured, deep.limit, figuresIn(deep.message)[0]]).toEqual([close(3), 4, 3]);
+    expectFigures(deep, ['≤ 21']);
+    expect(deep.would).toEqual([{ field: 'recesses.0.depth', value: close(figuresIn(deep.remedy)[0]!), unit: 'mm' }]);
+    expectFigures(thin(7, 5), ['≤ 1']);
+    expect(thin(7, 5).would).toHaveLength(1);
+    expect([thin(6.9, 5).remedy, thin(6.9, 5).would]).toEqual(['A thicker board.', []]);
+  });
+
+  it('two that lie over each other by what is left between them', () => {
+    const both = (thickness: number, a: number, b: number) => found({ board: { ...board, thickness }, recesses: [{ circle: 40, at: [400, 100], depth: a }, { circle: 40, at: [410, 100], depth: b, face: 'under' }] }, 'recess-floor-thin').find(({ about }) => about.parts?.length === 2)!;
+    const pair = both(27, 14, 11);
+    expect([pair.measured, pair.about.parts, figuresIn(pair.message)[0]]).toEqual([close(2), ['recess-1', 'recess-2'], 2]);
+    expectFigures(pair, ['≤ 21']);
+    expectFigures(both(8, 2.5, 2.5), ['≤ 2']);
+    expect(both(7.9, 2.5, 2.5).remedy).toBe('A thicker board.');
+  });
+
+  it('a corner tighter than the cutter: what would do, by box, cutter or chisel', () => {
+    const corner = (radius: number, height: number, diameter = 12) => [...found({ recesses: [box(60, height, 400, 100, { radius })], cutter: { diameter } }, 'recess-corner'), ...found({ recesses: [box(60, height, 400, 100, { radius })], cutter: { diameter } }, 'recess-tight-for-cutter')][0]!;
+    // The cutter’s 6 and half a millimetre; a cutter of 2·(2 − 0.5).
+    expectFigures(corner(2, 30), ['≥ 6.5', '≤ 3']);
+    expect([corner(2, 30).measured, corner(2, 30).limit, figuresIn(corner(2, 30).message)]).toEqual([close(2), 6, [2, 6]]);
+    // Less than half a millimetre over the thinnest cutter’s half, 0.75: no cutter would do; below that it is sharp.
+    expectFigures(corner(1.25, 30), ['≥ 6.5', '≤ 1.5']);
+    expectFigures(corner(1.24, 30), ['≥ 6.5']);
+    expect(corner(0.75, 30).message).toContain('has a radius of');
+    expect(corner(0.74, 30).message).toContain('sharp inside corner');
+    // A box has room for such corners down to 13 mm high, and hardly more than the cutter’s own up to half a millimetre.
+    expect(corner(2, 13).would).toEqual([{ field: 'recesses.0.box.radius', value: close(figuresIn(corner(2, 13).remedy)[0]!), unit: 'mm' }]);
+    expect(corner(2, 12.9).would).toEqual([]);
+    expect(corner(0.5, 12.9).would).toEqual([]);
+    const tight = corner(6.2, 30);
+    expect([tight.code, tight.measured, tight.limit, figuresIn(tight.message)]).toEqual(['recess-tight-for-cutter', close(6.2), 6.5, [6.2, 6]]);
+    expectFigures(tight, ['≥ 6.5']);
+  });
+
+  it('where on the board the tightest corner of path data is, along and across', () => {
+    // A square notch in the middle of a 100 × 40 rectangle’s upper side: its two inner corners, across 65, turn the other way and ask nothing of the cutter.
+    const path = { path: 'M0 0 H40 V15 H60 V0 H100 V40 H0 Z', size: 100, at: [400, 60], depth: 5 };
+    const [sharp] = found({ recesses: [path] }, 'recess-corner');
+    const [, along, across] = /along ([\d.]+) mm.*across ([\d.]+) mm/.exec(sharp!.message)!;
+    expect(['350 40', '450 40', '350 80', '390 80', '410 80', '450 80']).toContain(`${along} ${across}`);
+    expect(sharp!.would).toEqual([]);
+  });
+
+  it('what stands too near on any side, by how much wood is between', () => {
+    // A box 300 × 90 about (400, 100): holes of 30 beside each corner, 3 mm off along the board and level with the corner’s edge.
+    const recess = box(300, 90, 400, 100, { radius: 6 });
+    const corners = [[-1, -1], [1, -1], [-1, 1], [1, 1]] as const;
+    for (const [right, up] of corners) {
+      const hole = { round: 30, at: [400 + right * (150 + 3 + 15), 100 + up * 30], below: 0 };
+      const [near, ...more] = found({ recesses: [recess], holes: [hole] }, 'recess-near-hole');
+      expect([near!.measured, near!.about.parts, figuresIn(near!.message).at(-2), more]).toEqual([expect.closeTo(3, 2), ['hole-1', 'recess-1'], 3, []]);
+      expectFigures(near!, ['≥ 3']);
+    }
+    // Slots of 26 with their seats 80 in, past the box’s lower edge: left of the box, right of it, and over its middle, 3 mm off each.
+    for (const [at, given] of [[250 - 3 - 13, recess], [550 + 3 + 13, recess], [400, box(300, 40, 400, 80 + 13 + 3 + 20, { radius: 6 })]] as const) {
+      const [near, ...more] = found({ slots: { count: 1, item: 24, depth: 80, mouth: { ease: 0 }, at }, recesses: [given] }, 'recess-near-slot');
+      expect([near!.measured, near!.about.parts, more]).toEqual([expect.closeTo(3, 2), ['slot-1', 'recess-1'], []]);
+      expectFigures(near!, ['≥ 3']);
+    }
+    const [edge] = found({ recesses: [box(60, 30, 400, 18)] }, 'recess-near-edge');
+    expect([edge!.measured, edge!.about.parts]).toEqual([expect.closeTo(3, 2), ['recess-1']]);
+    expectFigures(edge!, ['≥ 3']);
+  });
+
+  it('two that come near each other, or run into each other', () => {
+    const pair = (along: number) => found({ recesses: [box(60, 30, 300, 100), box(60, 30, along, 100)] }, 'recess-near-recess')[0]!;
+    const near = pair(363);
+    expect([near.measured, near.about.parts, figuresIn(near.message)[0]]).toEqual([expect.closeTo(3, 1), ['recess-1', 'recess-2'], 3]);
+    expectFigures(near, ['≥ 3']);
+    expect(pair(350)).toMatchObject({ measured: 0, message: 'Recesses 1 and 2 run into each other.' });
+  });
+});
+
+describe('what is refused of slots', () => {
+  const slot = { count: 1, item: 24, depth: 60, mouth: { ease: 0 } };
+
+  it('a cutter that does not go in: as much thinner as leaves half a millimetre a side, or a slot as much wider', () => {
+    const [thick] = found({ slots: slot, cutter: { diameter: 30 } }, 'cutter-too-large');
+    expect([thick!.measured, thick!.limit, figuresIn(thick!.message)]).toEqual([30, 26, [30, 26]]);
+    expectFigures(thick!, ['≤ 25']);
+    const narrow = (width: number) => found({ slots: { ...slot, item: 3, width }, cutter: { diameter: 12 } }, 'cutter-too-large')[0]!;
+    // 2.5 wide leaves the thinnest cutter, 1.5; 2.4 does not.
+    expectFigures(narrow(2.5), ['≤ 1.5']);
+    expectFigures(narrow(2.4), ['≥ 13']);
+  });
+
+  it('a station off the board: from where to where, or a longer board', () => {
+    const off = (length: number, at: number) => found({ board: { ...board, length }, slots: { ...slot, at } }, 'slot-off-board')[0]!;
+    expectFigures(off(800, 5), ['≥ 13', '≤ 787']);
+    expect([off(800, 5).limit, off(800, 795).limit]).toEqual([close(13), close(787)]);
+    // A board as long as the mouth is wide has one station; a shorter one has none.
+    const wide = (length: number) => found({ board: { ...board, length }, slots: { ...slot, item: 58, at: 5 } }, 'slot-off-board')[0]!;
+    expectFigures(wide(61), ['≥ 30', '≤ 31']);
+    expect(wide(59.9).remedy).toBe('A longer board or a narrower mouth.');
+    expect(wide(50).remedy).toBe('A longer board or a narrower mouth.');
+  });
+});
