@@ -96,7 +96,7 @@ export const pathClipper = (path: Path): ((box: Box) => readonly ClippedPath[]) 
     return lengths[i]!;
   };
   return (box) => {
-    if (placed.length === 0 || !boxesMeet(whole, growBox(box, BORDER))) return [];
+    if (!boxesMeet(whole, growBox(box, BORDER))) return [];
     if (boxContains(growBox(box, BORDER), whole)) return [{ path, phase: 0 }];
     return joinOverStart(gather(placed, bounds, box, lengthTo), path.closed)
       .map(({ start, segments, phase }) => ({ path: { start, segments, closed: false }, phase }));

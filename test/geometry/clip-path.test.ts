@@ -54,6 +54,14 @@ describe('clipPath', () => {
     expect(parts.map(({ path }) => [path.start, pathEnd(path)])).toEqual([[point(10, 8), point(5, 10)], [point(2, 10), point(10, 5)]]);
   });
 
+  it('does not join a part that ends at a corner on the border and then leaves to the one that begins at the start', () => {
+    const corners = [point(10, 5), point(5, 5), point(5, 12), point(-3, 12), point(-3, 2), point(10, 2), point(15, 2), point(15, 5)];
+    const parts = clipPath(polyline(corners, true), box);
+    expect(parts.map(({ path }) => [path.start, pathEnd(path)])).toEqual([[point(10, 5), point(5, 10)], [point(0, 2), point(10, 2)]]);
+  });
+
+  it('of nothing, or of a start alone, is nothing', () => expect(clipPath({ start: point(5, 5), segments: [], closed: false }, box)).toEqual([]));
+
   it('keeps a closed path closed when only its start lies on the border', () => {
     expect(clipPath(rectangle(10, 2, -4, 4), box)).toEqual([{ path: rectangle(10, 2, -4, 4), phase: 0 }]);
   });

@@ -5,7 +5,7 @@ import { capsule, gapBetween } from './convex.js';
 import { eachHolePair, woodBetweenHoles } from './hole-webs.js';
 import { holeName, holeRegion, legRegion, type LegHole } from './hole.js';
 import type { RackTop } from './rack-top.js';
-import { slotsNear, woodBeside, woodToSlot } from './refuse-holes.js';
+import { woodBeside, woodToSlot } from './refuse-holes.js';
 import { below, reportsAbout, type TopFinding, type Say } from './report.js';
 import { mouthCentre, mouthRegion, seatCentre } from './slot.js';
 
@@ -33,7 +33,7 @@ const checkOutline = (hole: LegHole, { board }: RackTop, say: Say): TopFinding[]
 };
 
 const checkSlotsBeside = (hole: LegHole, { board, slots }: RackTop, say: Say): TopFinding[] =>
-  slotsNear(hole, slots, 60).flatMap((slot) => {
+  slots.flatMap((slot) => {
     const wood = Math.min(woodToSlot(hole, slot, board), gapBetween(mouthRegion(board, slot), holeRegion(hole)));
     return reportsAbout([`slot-${slot.number}`], below({ measured: wood, ...side }, (limit) => ({
       code: 'hole-near-slot', message: `Between ${holeName(hole)} and slot ${slot.number} there is ${say(wood)} of wood, less than ${say(limit)}.`,
@@ -44,8 +44,7 @@ const checkSlotsBeside = (hole: LegHole, { board, slots }: RackTop, say: Say): T
 /** A leg that leans over a slot keeps what belongs there from going in. */
 const checkUnderLeg = (hole: LegHole, { board, slots }: RackTop, say: Say): TopFinding[] => {
   const leg = legRegion(hole);
-  const reach = Math.max(hole.above, board.thickness + hole.below) * Math.tan(hole.lean) + 60;
-  return slotsNear(hole, slots, reach).flatMap((slot) => {
+  return slots.flatMap((slot) => {
     const way = capsule(mouthCentre(board, slot), seatCentre(board, slot), slot.item / 2);
     const room = gapBetween(leg, way);
     return room >= legRoom - 1e-9 ? [] : [{
@@ -60,7 +59,7 @@ const checkUnderLeg = (hole: LegHole, { board, slots }: RackTop, say: Say): TopF
 
 const checkPairs = ({ board, holes }: RackTop, say: Say): TopFinding[] => {
   const reports: TopFinding[] = [];
-  eachHolePair(holes, 60, (a, b) => {
+  eachHolePair(holes, alongGrain(Math.max(...holes.map(({ bit }) => bit))).sound, (a, b) => {
     const wood = woodBetweenHoles(a, b, board);
     reports.push(...reportsAbout([`hole-${a.number}`, `hole-${b.number}`], below({ measured: wood, ...alongGrain(Math.max(a.bit, b.bit)) }, (limit) => ({
       code: 'hole-near-hole', message: `Between ${holeName(a)} and ${holeName(b)} there is ${say(wood)} of wood, less than ${say(limit)}.`,

@@ -16,12 +16,6 @@ export const woodBeside = (hole: LegHole, board: Board): { readonly edge: number
 /** Wood between a hole and a slot's throat and seat, at any height of the board; negative where they meet. To 1e-9 mm. */
 export const woodToSlot = (hole: LegHole, slot: Slot, board: Board): number => gapBetween(holeRegion(hole), slotRegion(board, slot));
 
-/** The slots that could come within `reach` of a hole; the others are not looked at. */
-export const slotsNear = (hole: LegHole, slots: readonly Slot[], reach: number): Slot[] => {
-  const [low, high] = [Math.min(hole.top.x, hole.under.x), Math.max(hole.top.x, hole.under.x)];
-  return slots.filter((s) => s.at + s.radius + reach > low - hole.halfLong && s.at - s.radius - reach < high + hole.halfLong);
-};
-
 const refuseHole = (hole: LegHole, board: Board, say: Say): TopFinding[] => {
   const { edge, end } = woodBeside(hole, board);
   if (edge > 0 && end > 0) return [];
@@ -62,7 +56,7 @@ const refuseCrossing = (holes: readonly LegHole[], board: Board, say: Say): TopF
 };
 
 const refuseInSlots = (holes: readonly LegHole[], slots: readonly Slot[], board: Board, say: Say): TopFinding[] =>
-  holes.flatMap((hole) => slotsNear(hole, slots, 0).flatMap((slot) => {
+  holes.flatMap((hole) => slots.flatMap((slot) => {
     const wood = woodToSlot(hole, slot, board);
     return wood > 0 ? [] : [{
       ...stop, code: 'hole-meets-slot', measured: wood, limit: 0,
