@@ -25,3 +25,5 @@ export const splinePlay = 1.5;
 export const cutterClearance = 3;
 /** Inside radius over the cutter's, so that the cutter does not fill the corner and burn, mm. Common practice. */
 export const radiusToSpare = 0.5;
+/** The thinnest cutter that a spec may ask for, mm: a tighter corner is sharp. */
+export const leastCutter = 1.5;

@@ -3,24 +3,21 @@ import { holeName, holeRegion } from './hole.js';
 import { between, point } from '../../geometry/point.js';
 import type { RackTop } from './rack-top.js';
 import type { Recess } from './recess.js';
-import { radiusToSpare } from '../../shop/router.js';
+import { leastCutter, radiusToSpare } from '../../shop/router.js';
 import { recessWall as wall } from '../../shop/walls.js';
 import { cureLength } from '../kit/report.js';
+import { cutterInto, deepestRecess, depthCure, shallowest } from './router-cures.js';
 import { woodBetweenRecesses, woodToRecess } from './recess-webs.js';
 import { below, reportsAbout, type TopFinding, type Say } from './report.js';
 import { seatCentre, slotRegion } from './slot.js';
 import { recessBounds, woodAround } from './solve-recesses.js';
 
-/** A recess less deep is none that anyone would cut, mm. */
-const shallowest = 1;
-
 const checkFloor = (recess: Recess, { board }: RackTop, say: Say): TopFinding[] => {
   const floor = board.thickness - recess.depth;
-  const deepest = board.thickness - wall.sound;
+  const deepest = deepestRecess(board);
   return below({ measured: floor, ...wall }, (limit) => ({
     code: 'recess-floor-thin', message: `Recess ${recess.number} leaves a floor of ${say(floor)}, less than ${say(limit)}.`,
-    remedy: deepest >= shallowest ? `A depth of at most ${say.most(deepest)}.` : 'A thicker board.',
-    would: deepest >= shallowest ? [cureLength(`recesses.${recess.number - 1}.depth`, say.down(deepest))] : [],
+    remedy: deepest === undefined ? 'A thicker board.' : `A depth of at most ${say.most(deepest)}.`, would: depthCure(recess.number, deepest, say),
   }));
 };
 
@@ -43,10 +40,11 @@ const checkCorners = (recess: Recess, { cutter, board }: RackTop, say: Say): Top
     }];
   }
   if (inside < radius - 1e-9) {
+    const thinner = cutterInto(2 * inside);
     return [{
       ...corner,
       message: `The tightest corner of recess ${number}${where} has a radius of ${say(inside)}, and the cutter reaches ${say(radius)} at best: the dashed line is what it leaves.`,
-      remedy: `Corners of at least ${sound}, ${inside - radiusToSpare >= leastCutter / 2 ? `a cutter of at most ${say.most(2 * (inside - radiusToSpare))}, ` : ''}or a chisel.`, would,
+      remedy: `Corners of at least ${sound}, ${thinner === undefined ? '' : `a cutter of at most ${say.most(thinner)}, `}or a chisel.`, would,
     }];
   }
   return inside >= radius + radiusToSpare - 1e-9 ? [] : [{
@@ -55,9 +53,6 @@ const checkCorners = (recess: Recess, { cutter, board }: RackTop, say: Say): Top
     remedy: `Corners of at least ${sound}.`, would,
   }];
 };
-
-/** The thinnest cutter that a spec may ask for, mm: a tighter corner is sharp. */
-const leastCutter = 1.5;
 
 /** Regions farther than this from a recess's box are not measured, mm. */
 const reach = 30;

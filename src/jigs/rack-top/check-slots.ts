@@ -5,6 +5,7 @@ import type { Cure } from '../../errors/finding.js';
 import { radiusToSpare } from '../../shop/router.js';
 import { cureLength } from '../kit/report.js';
 import { below, reportsAbout, type Part, type TopFinding, type Say } from './report.js';
+import { cutterCure, cutterInto } from './router-cures.js';
 import { mouthLength, type Slot } from './slot.js';
 import { saidOnce } from './slot-reports.js';
 
@@ -88,19 +89,17 @@ const checkBehind = ({ board, slots, oneRow }: RackTop, say: Say): TopFinding[] 
   })).map((report) => ({ ...report, slot, message: (name: string) => `Behind ${name} ${report.message}` }));
 }));
 
-/** A thinner cutter, where no bushing is made for it. */
-const cutterCure = (most: number, { bushing }: RackTop['cutter'], say: Say): readonly Cure[] =>
-  (bushing === undefined && most >= 1.5 ? [cureLength('cutter.diameter', say.down(most))] : []);
-
 const checkSeat = ({ slots, cutter }: RackTop, say: Say): TopFinding[] => {
   const limit = cutter.diameter / 2 + radiusToSpare;
   const tight = slots.filter((s) => s.radius < limit);
   const [first] = tight;
-  return first === undefined ? [] : [{
+  if (first === undefined) return [];
+  const thinner = cutterInto(2 * first.radius);
+  return [{
     about: partsOf(...tight), code: 'seat-tight-for-cutter', severity: 'warn', measured: first.radius, limit,
     message: `The seat of slot ${first.number}${tight.length > 1 ? ` and ${tight.length - 1} more` : ''} has a radius of ${say(first.radius)}, and the cutter ${say(cutter.diameter / 2)}: it fills the seat and burns.`,
-    remedy: `A cutter of at most ${say.most(2 * (first.radius - radiusToSpare))}, or a seat of at least ${say.least(limit)}.`,
-    would: tight.length === 1 || tight.every((s) => s.radius === first.radius) ? cutterCure(2 * (first.radius - radiusToSpare), cutter, say) : [],
+    remedy: `${thinner === undefined ? 'A' : `A cutter of at most ${say.most(thinner)}, or a`} seat of at least ${say.least(limit)}.`,
+    would: tight.every((s) => s.radius === first.radius) ? cutterCure(thinner, cutter, say) : [],
   }];
 };
 

@@ -2,13 +2,13 @@ import type { SlotFields } from './schema.js';
 import { edgeStart, landLimits, type Board } from './board.js';
 import type { Cutter } from './rack-top.js';
 import { eachPairInReach, narrowestLand } from './neighbours.js';
+import { cutterInto } from './router-cures.js';
+import { radiusToSpare } from '../../shop/router.js';
 import { easeReach, mouthHalfWidth, mouthLength, throatsApart, type Slot } from './slot.js';
 import type { TopFinding, Say } from './report.js';
 import { saidOnce, type SlotReport } from './slot-reports.js';
 
 const stop = { severity: 'stop' } as const;
-/** The thinnest cutter that a spec may ask for, mm. */
-const leastCutter = 1.5;
 
 /** Several rows need their stations: a row in the middle of the board is a choice for one row alone. */
 export const refuseRows = (rows: readonly SlotFields[]): TopFinding[] => {
@@ -38,6 +38,7 @@ const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): SlotRep
   const from = edgeStart(board) + half;
   const to = board.length - from;
   const deepest = board.width - slot.radius;
+  const thinner = cutterInto(2 * slot.radius);
   const { ease, flare, run } = slot.mouth;
   const eased = easeReach(slot.mouth) * Math.cos(flare);
   return [
@@ -50,7 +51,7 @@ const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): SlotRep
     ...(slot.radius < cutter.diameter / 2 ? [{
       ...stop, slot, code: 'cutter-too-large', measured: cutter.diameter, limit: 2 * slot.radius,
       message: (name: string) => `A cutter of ${say(cutter.diameter)} does not go into ${name}, ${say(2 * slot.radius)} wide.`,
-      remedy: 2 * slot.radius - 1 >= leastCutter ? `A cutter of at most ${say.most(2 * slot.radius - 1)}.` : `A slot at least ${say.least(cutter.diameter + 1)} wide.`,
+      remedy: thinner === undefined ? `A slot at least ${say.least(cutter.diameter + 2 * radiusToSpare)} wide.` : `A cutter of at most ${say.most(thinner)}.`,
     }] : []),
     ...(flare > 0 && eased > run ? [{
       ...stop, slot, code: 'ease-past-flare', measured: run, limit: eased,

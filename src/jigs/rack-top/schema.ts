@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { FieldReader } from '../../spec/fields.js';
 import { customIssue, type FieldIssue } from '../../spec/issue.js';
+import { leastCutter } from '../../shop/router.js';
 import { radians } from '../../units/units.js';
 import { linerNames } from './liner.js';
 import { outlineField } from './outline-field.js';
@@ -86,7 +87,7 @@ const recess = (f: FieldReader) => z.strictObject({
   .meta({ description: 'A recess' });
 
 const cutter = (f: FieldReader) => z.strictObject({
-  diameter: f.length({ about: 'Diameter of the router cutter', min: 1.5, max: 100 }),
+  diameter: f.length({ about: 'Diameter of the router cutter', min: leastCutter, max: 100 }),
   bushing: f.length({ about: 'Outside diameter of the guide bushing; left out: a flush-trim bit whose bearing is as large as the cutter', min: 2, max: 120 }).optional(),
   length: f.length({ about: 'Length of its cutting edges; left out: the page says how long they may be', min: 2, max: 150 }).optional(),
   templateThickness: f.length({ about: 'Thickness of the sheet that the template is made of; left out: 1/2 in (12 mm)', min: 2, max: 50 }).optional(),

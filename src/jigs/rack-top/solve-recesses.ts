@@ -1,6 +1,5 @@
 import { radiusToSpare } from '../../shop/router.js';
 import { recessWall } from '../../shop/walls.js';
-import { cureLength } from '../kit/report.js';
 import { GeometryError } from '../../errors/geometry-error.js';
 import { pathBounds } from '../../geometry/bounds.js';
 import { flattenPath } from '../../geometry/flatten-path.js';
@@ -9,6 +8,7 @@ import { after, rotation, transformPath, transformPoint, translation } from '../
 import { boardPoint, edgeDistance, endDistance, type Board } from './board.js';
 import type { Cutter } from './rack-top.js';
 import type { Recess } from './recess.js';
+import { cutterCure, cutterInto, deepestRecess, depthCure } from './router-cures.js';
 import { recessShape, type RecessShape } from './recess-shape.js';
 import type { TopFinding, Say } from './report.js';
 import type { RecessFields } from './schema.js';
@@ -45,13 +45,14 @@ const refuseShape = (number: number, error: GeometryError, cutter: Cutter, say: 
 const refusePlaced = (recess: Recess, board: Board, cutter: Cutter, say: Say): TopFinding[] => {
   const wood = woodAround(recess.outline, board);
   const narrow = Math.min(recess.width, recess.height);
-  const soundDepth = board.thickness - recessWall.sound;
+  const deepest = deepestRecess(board);
+  const thinner = cutterInto(narrow);
   return [
     ...(recess.depth >= board.thickness ? [{
       ...stop, code: 'recess-through-board', measured: recess.depth, limit: board.thickness,
       message: `Recess ${recess.number} is ${say(recess.depth)} deep in a board of ${say(board.thickness)}.`,
-      remedy: soundDepth > 0.5 ? `At most ${say.most(soundDepth)}, which leaves a floor of ${say(recessWall.sound)}.` : 'A thicker board: one so thin leaves no floor.',
-      would: soundDepth > 0.5 ? [cureLength(`recesses.${recess.number - 1}.depth`, say.down(soundDepth))] : [],
+      remedy: deepest === undefined ? 'A thicker board: one so thin leaves no floor.' : `At most ${say.most(deepest)}, which leaves a floor of ${say(recessWall.sound)}.`,
+      would: depthCure(recess.number, deepest, say),
     }] : []),
     ...(wood <= 0 ? [{
       ...stop, code: 'recess-off-board', measured: wood, limit: 0,
@@ -60,8 +61,8 @@ const refusePlaced = (recess: Recess, board: Board, cutter: Cutter, say: Say): T
     ...(recess.sort !== 'path' && narrow < cutter.diameter ? [{
       ...stop, code: 'recess-cutter-cannot-enter', measured: cutter.diameter, limit: narrow,
       message: `A cutter of ${say(cutter.diameter)} does not go into recess ${recess.number}, which is ${say(narrow)} wide.`,
-      remedy: `A cutter of at most ${say.most(narrow - 2 * radiusToSpare)}.`,
-      would: narrow - 2 * radiusToSpare >= 1.5 && cutter.bushing === undefined ? [cureLength('cutter.diameter', say.down(narrow - 2 * radiusToSpare))] : [],
+      remedy: thinner === undefined ? `A recess at least ${say.least(cutter.diameter + 2 * radiusToSpare)} wide.` : `A cutter of at most ${say.most(thinner)}.`,
+      would: cutterCure(thinner, cutter, say),
     }] : []),
   ];
 };

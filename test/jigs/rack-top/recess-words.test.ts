@@ -87,6 +87,40 @@ describe('what is said of recesses', () => {
   });
 });
 
+describe('what is refused of recesses', () => {
+  const refused = (given: Given, code: string) => found(given, code)[0]!;
+  const round = (diameter: number, more: Given = {}) => ({ recesses: [{ circle: diameter, at: [400, 100], depth: 8, ...more }] });
+
+  it('one that the cutter does not go into: a cutter a millimetre thinner', () => {
+    const narrow = (diameter: number, bushing?: number) => refused({ ...round(diameter), cutter: { diameter: 12, ...(bushing !== undefined && { bushing }) } }, 'recess-cutter-cannot-enter');
+    expect([narrow(10).measured, narrow(10).limit, figuresIn(narrow(10).message)]).toEqual([12, 10, [12, 10]]);
+    expectFigures(narrow(10), ['≤ 9']);
+    expect(narrow(10).would).toEqual([{ field: 'cutter.diameter', value: close(figuresIn(narrow(10).remedy)[0]!), unit: 'mm' }]);
+    expect(narrow(10, 30).would).toEqual([]);
+    // As narrow as a recess may be.
+    expectFigures(narrow(3), ['≤ 2']);
+    // The lesser side of a box, whichever it is.
+    for (const [width, height] of [[10, 40], [40, 10]] as const) expectFigures(refused({ recesses: [box(width, height, 400, 100)] }, 'recess-cutter-cannot-enter'), ['≤ 9']);
+  });
+
+  it('one as deep as the board, and the depth that leaves a sound floor of 6 mm', () => {
+    const deep = (thickness: number) => refused({ board: { ...board, thickness }, ...round(40, { depth: 30 }) }, 'recess-through-board');
+    expect([deep(27).measured, deep(27).limit, figuresIn(deep(27).message)]).toEqual([30, 27, [30, 27]]);
+    expectFigures(deep(27), ['≤ 21', '= 6']);
+    expect(deep(27).would.map(({ field }) => field)).toEqual(['recesses.0.depth']);
+    expectFigures(deep(7), ['≤ 1', '= 6']);
+    expect([deep(6.9).would, figuresIn(deep(6.9).remedy)]).toEqual([[], []]);
+  });
+
+  it('one that breaks out of the board, by how much', () => {
+    for (const at of [[400, 17], [17, 100], [400, 183], [783, 100]]) {
+      const off = refused({ recesses: [{ circle: 40, at, depth: 8 }] }, 'recess-off-board');
+      expect([off.measured, figuresIn(off.message)]).toEqual([expect.closeTo(-3, 2), [3]]);
+      expectFigures(off, ['≥ 9', '= 6']);
+    }
+  });
+});
+
 describe('what is refused of slots', () => {
   const slot = { count: 1, item: 24, depth: 60, mouth: { ease: 0 } };
 
