@@ -30,7 +30,7 @@ const sample = (s: InkSegment, step: number, visit: (p: Point) => void): void =>
 };
 
 /**
- * Marks the cells that hold ink: curves sampled at half a cell, what is smaller, lettering and filled shapes by their boxes. A guide
+ * Marks the cells that hold ink: lines sampled at half a cell, lettering and filled shapes by their boxes. A guide
  * for the search of seams; what a sheet really holds is found by clipping.
  */
 export const inkMap = (index: InkIndex, cell: Point): InkMap => {
@@ -47,12 +47,7 @@ export const inkMap = (index: InkIndex, cell: Point): InkMap => {
   const step = Math.min(cell.x, cell.y) / 2;
   for (const ink of index.inks) {
     if (ink.kind === 'block') markBox(ink.box);
-    else for (const s of ink.segments) {
-      const [width, height] = [s.box.x1 - s.box.x0, s.box.y1 - s.box.y0];
-      const isThin = s.segment.kind === 'line' && (width === 0 || height === 0);
-      if (isThin || (width < step && height < step)) markBox(s.box);
-      else sample(s, step, mark);
-    }
+    else for (const s of ink.segments) sample(s, step, mark);
   }
   const extent = { x: bounds.x1 - bounds.x0, y: bounds.y1 - bounds.y0 };
   return { origin: { x: bounds.x0, y: bounds.y0 }, cell, columns, rows, extent, sums: cornerSums(marked, columns, rows) };

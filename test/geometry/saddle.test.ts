@@ -123,6 +123,13 @@ describe('saddleHeights', () => {
     near(h.rightWing, Math.sqrt(25 * 25 - 12.5 * 12.5) / Math.sin(degrees(60)), 1e-12);
     near(h.greatest, h.throat, 1e-12);
   });
+  it('have each wing by its own side of the offset', () => {
+    // √(R² − (e ± r)²) ÷ sin θ: at φ = ±90° the branch’s own lift, r·cos φ, is 0.
+    const h = saddleHeights(joint(25, 12.5, 60, 5));
+    near(h.rightWing, Math.sqrt(25 * 25 - 17.5 * 17.5) / Math.sin(degrees(60)), 1e-12);
+    near(h.leftWing, Math.sqrt(25 * 25 - 7.5 * 7.5) / Math.sin(degrees(60)), 1e-12);
+    expect(h.least).toBeLessThan(h.rightWing);
+  });
   it('find a crest that lies just before φ = 360°', () => {
     const j = { main: 1.5, branch: 0.075, angle: 0.14, offset: 0.001425 };
     expect(saddleHeights(j).greatest).toBeGreaterThanOrEqual(saddleHeight(j, 6.282));

@@ -22,6 +22,14 @@ describe('outlineIssue', () => {
   it.each([
     [`${cutShort} A10 10 0 0 1 0`, 50, 'the data end; A takes 7'], ['M0 0 H80 V-', 10, 'a number is wanted; V takes 1'], ['M0 0 H80 V1.5e Z', 13, 'no command'],
     ['M0 0 L10 10 foo', 12, 'no command'], ['M0 0 10,,20 Z', 8, 'a number is wanted'], ['M0 0A5 5 0 2 1 3 3Z', 11, 'a 0 or a 1'], ['L0 0 Z', 0, 'begin with a move'],
+    // The place with fifteen to seventeen signs before it, and with eleven to thirteen after it.
+    ['M0 0 H10 V10 H5 foo H1', 16, 'no command'],
+    ['M0 0 H10 V10 H 5 foo bar and', 17, 'no command'],
+    ['M0 0 H10 V10H5 foo H1 V1 H2', 15, 'no command'],
+    ['M0 0 H9 foo H1 V1 H', 8, 'no command'],
+    ['M0 0 H9 foo H1 V1 ', 8, 'no command'],
+    ['M0 0 H9 foo H1 V1', 8, 'no command'],
+    ['M0 0 H9 foo H1 V', 8, 'no command'],
     ['', 0, 'begin with a move'], ['M0 0 H9, V9 Z', 9, 'a number is wanted'], ['M0 0 H9 V9 Z 3', 13, 'no command'], ['M0', 2, 'the data end; M takes 2 numbers at a time, and 1 stands'],
   ])('says where %j goes wrong', (data, before, words) => {
     const issue = outlineIssue(data)!;
@@ -52,6 +60,9 @@ describe('a spec with outlines', () => {
     const mistakes = mistakesIn([`path: "${cutShort}", size: 4`, 'path: "M0 0 H8 V8 Z"', 'path: "M0 0 H8 V", size: 3', 'path: "M0 0 H8 V8 Z", size: 3']);
     expect(mistakes.map((m) => [m.path, m.line])).toEqual([['jigs[0].recesses[0].path', 8], ['jigs[0].recesses[1].size', 9], ['jigs[0].recesses[2].path', 10]]);
     expect(mistakes[0]!.column).toBe(17);
+    expect(mistakes.map((m) => m.code)).toEqual(['outline-open', expect.any(String), 'not-an-outline']);
+    expect(mistakes[0]!.got).toContain('41.231');
+    expect(mistakes[2]!.message).toContain('V takes 1 number');
     expect(mistakes[1]!.allowed).toContain('size: 6');
   });
 });
