@@ -30,12 +30,28 @@ const namedFigures = (program) => program.body.flatMap((statement) => {
   return declaration.declarations.map(({ init }) => init).filter((init) => init?.type === 'Literal' && typeof init.value === 'number' && Math.abs(init.value) > 1e-5);
 });
 
-/** Names of tolerances of the arithmetic itself, such as `const same = 1e-9;`: doubling one changes nothing that a hand could measure. */
-const smallNames = (program) => new Set(program.body.flatMap((statement) => {
-  const declaration = statement.type === 'ExportNamedDeclaration' ? statement.declaration : statement;
-  if (declaration?.type !== 'VariableDeclaration') return [];
-  return declaration.declarations.filter(({ init }) => init?.type === 'Literal' && typeof init.value === 'number' && Math.abs(init.value) <= 1e-5 && init.value !== 0).map(({ id }) => id.name);
-}));
+const isSmallFigure = (node) => node?.type === 'Literal' && typeof node.value === 'number' && Math.abs(node.value) <= 1e-5 && node.value !== 0;
+
+/**
+ * Tolerances of the arithmetic itself, such as `const same = 1e-9;`, `const slack = 1e-12 * size;` or a parameter that is 1e-12 unless given: doubling
+ * one changes nothing that a hand could measure. Their names, and the formulae that say them.
+ */
+const tolerancesIn = (program) => {
+  const names = new Set();
+  const formulae = new Set();
+  const isTolerance = (node) => isSmallFigure(node) || (node?.type === 'Identifier' && names.has(node.name)) || (node?.type === 'UnaryExpression' && isTolerance(node.argument))
+    || (node?.type === 'BinaryExpression' && node.operator === '*' && (isTolerance(node.left) || isTolerance(node.right)));
+  const walk = (node) => {
+    const [name, value] = node.type === 'VariableDeclarator' ? [node.id, node.init] : node.type === 'AssignmentPattern' ? [node.left, node.right] : [];
+    if (name?.type === 'Identifier' && isTolerance(value)) {
+      names.add(name.name);
+      formulae.add(value);
+    }
+    Object.entries(node).filter(([key]) => key !== 'parent').flatMap(([, child]) => child).filter((child) => typeof child?.type === 'string').forEach(walk);
+  };
+  walk(program);
+  return { isTolerance, formulae };
+};
 
 /** All that could be broken in one file: `{ file, line, rule, was, edits: [{ start, end, to }] }`. */
 export const placesIn = (root, file) => {
@@ -51,12 +67,12 @@ export const placesIn = (root, file) => {
     const head = node.type === 'IfStatement' || node.type === 'ConditionalExpression' ? edits[0] : node;
     places.push({ file, line: lineAt(node.start), start: node.start, rule: found.rule, was: shown(text(head)), becomes: shown(head === node ? becomes : edits[0].to), edits });
   };
-  const small = smallNames(program);
-  const isSmall = (node) => node.type === 'BinaryExpression' && [node.left, node.right].some((side) => side.type === 'Identifier' && small.has(side.name));
+  const { isTolerance, formulae } = tolerancesIn(program);
+  const isSmall = (node) => node.type === 'BinaryExpression' && [node.left, node.right].some(isTolerance);
   /** Products of which only the sign is asked: a quotient's is the same. */
   const signOnly = new Set();
   const walk = (node) => {
-    if (isType(node.type) || node.type === 'ImportDeclaration' || isThrown(node) || isLettering(node, file)) return;
+    if (isType(node.type) || node.type === 'ImportDeclaration' || formulae.has(node) || isThrown(node) || isLettering(node, file)) return;
     if (node.type === 'BinaryExpression' && /^[<>]=?$/.test(node.operator) && node.right.value === 0) signOnly.add(node.left);
     const isLeftOut = (found) => isSmall(node) || (found.rule === 'factor' && signOnly.has(node));
     for (const found of (rules[node.type]?.(node, text) ?? []).filter((one) => !isLeftOut(one))) add(node, found);

@@ -7,8 +7,8 @@ const RULE: readonly (readonly [node: number, weight: number])[] = [
   [0.9739065285171717, 0.06667134430868814],
 ];
 
-/** Halvings at most; a half-width of 2⁻⁴⁰ of the range is below what a double tells apart in a sum of lengths. */
-const DEEPEST = 40;
+/** A panel narrower than this part of the range is not halved again: below what a double tells apart in a sum of lengths. */
+const NARROWEST = 1e-12;
 
 const gauss = (f: (t: number) => number, a: number, b: number): number => {
   const middle = (a + b) / 2;
@@ -23,14 +23,15 @@ const gauss = (f: (t: number) => number, a: number, b: number): number => {
  * more than `relative` of the whole. Suited to a positive smooth integrand with a few kinks, such as a speed.
  */
 export const integrate = (f: (t: number) => number, a: number, b: number, relative = 1e-12): number => {
-  const refine = (from: number, to: number, whole: number, depth: number): number => {
+  const refine = (from: number, to: number, whole: number): number => {
     const middle = (from + to) / 2;
     const left = gauss(f, from, middle);
     const right = gauss(f, middle, to);
-    if (Math.abs(left + right - whole) <= allowed || depth === 0) return left + right;
-    return refine(from, middle, left, depth - 1) + refine(middle, to, right, depth - 1);
+    if (Math.abs(left + right - whole) <= allowed || Math.abs(to - from) < narrowest) return left + right;
+    return refine(from, middle, left) + refine(middle, to, right);
   };
   const first = gauss(f, a, b);
   const allowed = relative * Math.abs(first);
-  return refine(a, b, first, DEEPEST);
+  const narrowest = NARROWEST * Math.abs(b - a);
+  return refine(a, b, first);
 };
