@@ -19,6 +19,12 @@ export const provedEqual = [
     why: 'the heading a millionth further on differs from the one at the end by a millionth of the bend there, which is tighter',
   },
   { file: 'src/geometry/minimum-radius.ts', rule: 'figure-doubled', was: '64', why: 'more samples between which the same bend is narrowed in' },
+  { file: 'src/sheets/tile-ink.ts', rule: 'swapped-arguments', was: 'cut.phases.set(ink, known)', why: 'what is only remembered: found again where it is not' },
+  { file: 'src/geometry/vector3.ts', rule: 'swapped-arguments', was: 'subtract3(a, b)', why: 'a distance is the same both ways' },
+  { file: 'src/jigs/rack-top/check-slots.ts', rule: 'swapped-arguments', was: 'axesApart(board, a, b)', why: 'the axes enter by the squares of their differences' },
+  { file: 'src/jigs/rack-top/check-recesses.ts', rule: 'swapped-arguments', was: 'between(h.top, h.under, 0.5)', why: 'a middle is the same both ways' },
+  { file: 'src/geometry/saddle.ts', rule: 'rounding', was: 'Math.round(angle / TURN)', why: 'a turn more or less: the sines and cosines of half of it are squared, or change their signs together' },
+  { file: 'src/sheets/pack.ts', rule: 'condition', was: 'k < i', why: 'of two free places that are the same, one stays' },
   { file: 'src/sheets/print-scale.ts', rule: 'swapped-arguments', was: 'skewOf(measured.diagonals, a, b)', why: 'the sides enter by their product' },
   { file: 'src/sheets/strip-text.ts', rule: 'swapped-arguments', was: 'wrapped.set(key, lines)', why: 'what is only remembered: found again where it is not' },
 ];

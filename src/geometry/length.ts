@@ -1,7 +1,7 @@
 import { explicitSegments } from './explicit-segments.js';
 import { integrate } from './integrate.js';
 import type { Arc, Path, Segment } from './path.js';
-import { cross, distance, dot, type Point } from './point.js';
+import { distance, dot, type Point } from './point.js';
 import { segmentSlope } from './segment-point.js';
 
 /** Whether an arc is one of a circle: conjugate half-diameters equally long and square to each other. */
@@ -9,7 +9,7 @@ export const isCircular = (arc: Arc): boolean => {
   const uu = dot(arc.u, arc.u);
   const vv = dot(arc.v, arc.v);
   const slack = 1e-12 * (uu + vv);
-  return Math.abs(uu - vv) <= slack && Math.abs(dot(arc.u, arc.v)) <= slack && cross(arc.u, arc.v) !== 0;
+  return Math.abs(uu - vv) <= slack && Math.abs(dot(arc.u, arc.v)) <= slack && uu > 0;
 };
 
 /**

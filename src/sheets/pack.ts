@@ -14,7 +14,7 @@ export interface Placed {
 }
 
 interface Free { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
-interface Spot { readonly sheet: number; readonly free: Free; readonly turned: boolean; readonly short: number; readonly long: number }
+interface Spot { readonly sheet: number; readonly free: Free; readonly turned: boolean; readonly short: number }
 
 const slack = 1e-9;
 
@@ -26,12 +26,12 @@ const spotIn = (frees: readonly Free[], piece: Piece, of: { sheet: number; turne
   return frees.reduce<Spot | undefined>((best, free) => {
     const [dx, dy] = [free.width - width, free.height - height];
     if (dx < -slack || dy < -slack) return best;
-    const spot = { ...of, free, short: Math.min(dx, dy), long: Math.max(dx, dy) };
+    const spot = { ...of, free, short: Math.min(dx, dy) };
     return best === undefined || isTighter(spot, best) ? spot : best;
   }, undefined);
 };
 
-const isTighter = (a: Spot, b: Spot): boolean => a.short < b.short || (a.short === b.short && a.long < b.long);
+const isTighter = (a: Spot, b: Spot): boolean => a.short < b.short;
 
 /** Whether pieces are turned wherever that fits tighter, or only where they fit no other way. */
 type Turning = 'tighter' | 'needed';
@@ -83,9 +83,7 @@ const packInOrder = (pieces: readonly Piece[], order: readonly number[], area: P
   });
 };
 
-const keys: readonly ((p: Piece) => number)[] = [
-  (p) => p.width * p.height, (p) => Math.max(p.width, p.height), (p) => Math.min(p.width, p.height), (p) => p.width + p.height, (p) => p.height,
-];
+const keys: readonly ((p: Piece) => number)[] = [(p) => p.width * p.height, (p) => Math.max(p.width, p.height), (p) => p.height];
 
 const turnings: readonly Turning[] = ['needed', 'tighter'];
 
@@ -93,7 +91,7 @@ const sheetCount = (placed: readonly Placed[]): number => placed.reduce((n, p) =
 
 /**
  * Packs rectangles to as few sheets as found, quarter turns allowed: free space kept as maximal rectangles (Jylänki, "A
- * thousand ways to pack the bin", 2010), largest first in five senses of large, and in the order given where that is no
+ * thousand ways to pack the bin", 2010), largest first in three senses of large, and in the order given where that is no
  * worse. Every piece must fit the area, turned if need be.
  */
 export const pack = (pieces: readonly Piece[], area: Piece): readonly Placed[] => {
