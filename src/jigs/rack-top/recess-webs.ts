@@ -1,8 +1,7 @@
 import { boxesMeet, growBox } from '../../geometry/box.js';
 import { flattenPath } from '../../geometry/flatten-path.js';
-import { distance, type Point } from '../../geometry/point.js';
+import { between, cross as crossProduct, distance, dot, subtract, type Point } from '../../geometry/point.js';
 import { pointInPath } from '../../geometry/point-in-path.js';
-import type { Path } from '../../geometry/path.js';
 import { capsule, gapBetween, type Convex } from './convex.js';
 import type { Recess } from './recess.js';
 import { recessBounds } from './solve-recesses.js';
@@ -17,19 +16,29 @@ export const woodToRecess = (recess: Recess, region: Convex, middle: Point): num
   return gap > 0 && pointInPath(recess.outline, middle) ? -gap : gap;
 };
 
-const evenly = (path: Path): Point[] => {
-  const corners = flattenPath(path, measuring);
-  return corners.flatMap((a, i) => {
-    const b = corners[(i + 1) % corners.length]!;
-    const count = Math.max(1, Math.ceil(distance(a, b)));
-    return Array.from({ length: count }, (_, k) => ({ x: a.x + ((b.x - a.x) * k) / count, y: a.y + ((b.y - a.y) * k) / count }));
-  });
+type Chord = readonly [Point, Point];
+
+const chordsOf = (corners: readonly Point[]): readonly Chord[] => corners.map((p, i) => [p, corners[(i + 1) % corners.length]!]);
+
+/** Whether two chords cross: each has its ends on both sides of the other. */
+const cross = ([a, b]: Chord, [c, d]: Chord): boolean => {
+  const side = (from: Point, to: Point, p: Point): number => Math.sign(crossProduct(subtract(to, from), subtract(p, from)));
+  return side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
 };
 
-/** Wood between two recesses seen from above, sampled at 1 mm; at most 0 where they overlap; Infinity where they are far apart. */
+const toChord = (p: Point, [a, b]: Chord): number => {
+  const along = subtract(b, a);
+  const t = dot(subtract(p, a), along) / dot(along, along);
+  return distance(p, between(a, b, Math.min(1, Math.max(0, t))));
+};
+
+/** Wood between two recesses seen from above; at most 0 where they overlap; Infinity where their boxes are farther apart than `reach`. To 0.02 mm. */
 export const woodBetweenRecesses = (a: Recess, b: Recess, reach: number): number => {
   if (!boxesMeet(growBox(recessBounds(a), reach), recessBounds(b))) return Infinity;
-  const [of, against] = [evenly(a.outline), evenly(b.outline)];
-  if (of.some((p) => pointInPath(b.outline, p)) || against.some((p) => pointInPath(a.outline, p))) return 0;
-  return of.reduce((least, p) => against.reduce((near, q) => Math.min(near, distance(p, q)), least), Infinity);
+  const [of, against] = [flattenPath(a.outline, measuring), flattenPath(b.outline, measuring)];
+  const [ours, theirs] = [chordsOf(of), chordsOf(against)];
+  const isInside = pointInPath(b.outline, of[0]!) || pointInPath(a.outline, against[0]!);
+  if (isInside || ours.some((one) => theirs.some((other) => cross(one, other)))) return 0;
+  const least = (points: readonly Point[], chords: readonly Chord[]): number => Math.min(...points.map((p) => Math.min(...chords.map((chord) => toChord(p, chord)))));
+  return Math.min(least(of, theirs), least(against, ours));
 };

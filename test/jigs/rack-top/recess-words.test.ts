@@ -81,8 +81,16 @@ describe('what is said of recesses', () => {
   it('two that come near each other, or run into each other', () => {
     const pair = (along: number) => found({ recesses: [box(60, 30, 300, 100), box(60, 30, along, 100)] }, 'recess-near-recess')[0]!;
     const near = pair(363);
-    expect([near.measured, near.about.parts, figuresIn(near.message)[0]]).toEqual([expect.closeTo(3, 1), ['recess-1', 'recess-2'], 3]);
+    expect([near.measured, near.about.parts, figuresIn(near.message)[0]]).toEqual([expect.closeTo(3, 9), ['recess-1', 'recess-2'], 3]);
     expectFigures(near, ['≥ 3']);
+    // One above the other, off by less than their size; and corner to corner, 0.2 and 0.3 off: the middles of their arcs of 6 stand 12.2 and 12.3 apart.
+    expect(found({ recesses: [box(60, 30, 300, 60), box(60, 30, 320, 93.5)] }, 'recess-near-recess')[0]!.measured).toBeCloseTo(3.5, 9);
+    const diagonal = found({ recesses: [box(60, 30, 300, 60, { radius: 6 }), box(60, 30, 300 + 60 + 0.2, 60 + 30 + 0.3, { radius: 6 })] }, 'recess-near-recess')[0]!;
+    expect(diagonal.measured).toBeCloseTo(Math.hypot(12.2, 12.3) - 12, 1);
+    // Neither has a corner within the other, as two boards laid over each other crosswise; one within the other; and the same.
+    for (const other of [box(20, 120, 400, 100), box(30, 12, 400, 100, { radius: 6 }), box(150, 60, 400, 100)]) {
+      for (const recesses of [[box(150, 60, 400, 100), other], [other, box(150, 60, 400, 100)]]) expect(found({ recesses }, 'recess-near-recess')[0]).toMatchObject({ measured: 0 });
+    }
     expect(pair(350)).toMatchObject({ measured: 0, message: 'Recesses 1 and 2 run into each other.' });
   });
 });
