@@ -1,5 +1,5 @@
 import { pathBounds } from '../geometry/bounds.js';
-import { boxesMeet, uniteBoxes, type Box } from '../geometry/box.js';
+import { boxContains, boxesMeet, uniteBoxes, type Box } from '../geometry/box.js';
 import { pathLength } from '../geometry/length.js';
 import { after, rotation, transformPath, translation } from '../geometry/transform.js';
 import type { Lettering } from '../drawing/drawing.js';
@@ -69,20 +69,15 @@ const glyphBox = (item: Lettering, font: Font): Box => {
 /** Lines shorter than this are rounding, mm. */
 const shortest = 1e-6;
 
-/** Whether some stroke of a sheet begins or ends well inside a box: then there is no need to clip. */
-const startsInside = (cut: Cutter, ink: TileInk, box: Box): boolean => ink.some(([number, segment]) => {
-  const found = segment < 0 ? undefined : cut.index.inks[number];
-  if (found === undefined || found.kind === 'block') return false;
-  const { from } = found.segments[segment]!;
-  return from.x > box.x0 + startMargin && from.x < box.x1 - startMargin && from.y > box.y0 + startMargin && from.y < box.y1 - startMargin;
+/** Whether a box holds some line whole: then there is no need to clip. */
+const holdsWhole = (cut: Cutter, ink: TileInk, box: Box): boolean => ink.some(([number, segment]) => {
+  const found = cut.index.inks[number]!;
+  return found.kind === 'stroke' && boxContains(box, found.segments[segment]!.box);
 });
-
-/** A stroke that begins this deep inside a box leaves some length in it, mm. */
-const startMargin = 0.01;
 
 /** Whether a box of a sheet's window holds ink. */
 export const hasInk = (cut: Cutter, tile: GridTile, box: Box, font: Font): boolean =>
-  box.x1 > box.x0 && box.y1 > box.y0 && (startsInside(cut, tile.ink, box) || cutItems(cut, tile.ink, box).some((item) => (item.kind === 'lettering'
+  box.x1 > box.x0 && box.y1 > box.y0 && (holdsWhole(cut, tile.ink, box) || cutItems(cut, tile.ink, box).some((item) => (item.kind === 'lettering'
     ? item.clip === undefined || boxesMeet(glyphBox(item, font), box)
     : item.filled === true || pathLength(item.path) > shortest)));
 
