@@ -143,6 +143,19 @@ describe('offsetPath of lines and circular arcs', () => {
 });
 
 describe('offsetPath of free forms', () => {
+  it('of an outline run the other way, or under a square millimetre, is the same outline run as it was', () => {
+    for (const scale of [1, 0.06]) {
+      const oval = ellipse(point(5, 6), 5 * scale, 3 * scale, 0.3);
+      for (const by of [0.4 * scale, -0.4 * scale]) {
+        const [there, back] = [offsetPath(oval, by), offsetPath(reversePath(oval), by)];
+        // Steiner’s formula for the parallel of a convex outline: A + L·d + π·d².
+        const area = Math.PI * 15 * scale * scale + pathLength(oval) * by + Math.PI * by * by;
+        near(pathArea(there), area, 2e-3 * pathLength(oval));
+        near(pathArea(back), -area, 2e-3 * pathLength(oval));
+      }
+    }
+  });
+
   it('of an ellipse keeps within 10 µm of the true parallel', () => {
     const oval = ellipse(point(5, 6), 60, 30, 0.3);
     for (const by of [7, -7]) {

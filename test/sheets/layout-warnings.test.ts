@@ -42,5 +42,8 @@ describe('layoutWarnings', () => {
       .toEqual(['top: seams are given, but each of its patterns fits a sheet whole.']);
     const beyond = setOf({ seams: { top: { along: [...every(170, 1500), 1600], across: [] } } });
     expect(beyond.warnings).toEqual(['top: Top, whole: seams given outside the drawing cut nothing: 1600 mm (62 63⁄64″).']);
+    // Across, from the spine half-way up a board of 200: its edges are 100 off.
+    const across = setOf({ turn: 'landscape', seams: { top: { along: every(200, 1500), across: [-130, 20, 140] } } });
+    expect(across.warnings).toEqual(['top: Top, whole: seams given outside the drawing cut nothing: −130 mm (−5 1⁄8″), 140 mm (5 33⁄64″).']);
   });
 });
