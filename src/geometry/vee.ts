@@ -56,18 +56,3 @@ export const proudOf = (vee: Vee, radius: number): number =>
 /** The gap between a round and the flat bottom, mm; zero or less where the round would rest on the flat. Exact. */
 export const gapOverFlat = (vee: Vee, radius: number): number =>
   veeContact(vee.includedAngle, radius).axisHeight - radius - (apexDepth(vee) - vee.depth);
-
-/** Radius of the largest round that still touches both flanks (at their top edges), mm; exact: 1.414 × the apex depth at 90°. */
-export const greatestRadiusIn = (vee: Vee): number => {
-  const cos = Math.cos(vee.includedAngle / 2);
-  return (apexDepth(vee) * Math.sin(vee.includedAngle / 2)) / (cos * cos);
-};
-
-/**
- * Radius of the smallest round that touches both flanks and not the flat, mm; zero for a sharp V. Exact: w/2·cos h ÷ (1 − sin h),
- * beyond which its touching points stand on the flanks too (r·cos h > w/2).
- */
-export const leastRadiusIn = ({ includedAngle, flat }: Vee): number => {
-  requireAngle(includedAngle);
-  return ((flat / 2) * Math.cos(includedAngle / 2)) / (1 - Math.sin(includedAngle / 2));
-};

@@ -4,7 +4,7 @@ import { GeometryError } from '../../src/errors/geometry-error.js';
 import { markShift, openingLength, pointLeadsLimit, runOnFlat, runOnRound, sagitta, throughLength } from '../../src/geometry/bore.js';
 import { carrierTurn, faceLength, heelToToe, toeShift } from '../../src/geometry/steep-cut.js';
 import { gimballedSecondTilt, rakeAndSplay, resultantTilt } from '../../src/geometry/tilt.js';
-import { apexDepth, gapOverFlat, greatestRadiusIn, grooveWidth, leastRadiusIn, proudOf, veeContact } from '../../src/geometry/vee.js';
+import { apexDepth, gapOverFlat, grooveWidth, proudOf, veeContact } from '../../src/geometry/vee.js';
 import { degrees, near } from './near.js';
 
 const toDegrees = (angle: number): number => (angle * 180) / Math.PI;
@@ -38,14 +38,13 @@ describe('a groove', () => {
     near(grooveWidth(vee), 24, 1e-12);
     near(apexDepth(vee), 12, 1e-12);
   });
-  it('takes a round of 2.828 × the apex depth at 90° at most', () => {
-    near(2 * greatestRadiusIn({ ...vee, flat: 0 }), 20 * Math.SQRT2, 1e-12);
-    near(veeContact(vee.includedAngle, greatestRadiusIn(vee)).contactHeight, apexDepth(vee), 1e-12);
-  });
-  it('clears its flat down to the least round', () => {
-    near(gapOverFlat(vee, leastRadiusIn(vee)), 0, 1e-12);
-    expect(gapOverFlat(vee, leastRadiusIn(vee) + 0.01)).toBeGreaterThan(0);
-    expect(gapOverFlat(vee, leastRadiusIn(vee) - 0.01)).toBeLessThan(0);
+  it('clears its flat by what the round’s bottom stands over it, at angles where sine and cosine differ too', () => {
+    // At 60° the axis of a round of 10 stands 20 over the point, its bottom 10; a flat of 4 lies 2/tan 30° over the point.
+    near(gapOverFlat({ includedAngle: degrees(60), depth: 10, flat: 4 }, 10), 10 - 2 * Math.sqrt(3), 1e-12);
+    near(proudOf({ includedAngle: degrees(60), depth: 10, flat: 4 }, 10), 30 - 10 - 2 * Math.sqrt(3), 1e-12);
+    near(grooveWidth({ includedAngle: degrees(60), depth: 10, flat: 4 }), 20 / Math.sqrt(3) + 4, 1e-12);
+    // w/2·cos h ÷ (1 − sin h): at 90° a flat of 4 is just cleared by 2/(√2 − 1).
+    near(gapOverFlat(vee, 2 / (Math.SQRT2 - 1)), 0, 1e-12);
   });
   it('leaves a round proud by what its top stands over the groove', () => near(proudOf(vee, 12.5), 12.5 * (Math.SQRT2 + 1) - 12, 1e-12));
 });
