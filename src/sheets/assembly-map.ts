@@ -43,7 +43,8 @@ const outlinesOf = ({ plan }: TiledDrawing, tile: GridTile, map: Transform): Poi
   if (ink.kind !== 'stroke' || !shown.has(ink.item.line)) return [];
   const { segment: run, from, box } = ink.segments[segment]!;
   const count = Math.ceil((3 * Math.max(boxWidth(box), boxHeight(box)) * map.a) / outlineStep) + 1;
-  return Array.from({ length: count + 1 }, (_, i) => transformPoint(map, segmentPoint(run, from, i / count)));
+  // The end of a line is where the next begins.
+  return Array.from({ length: count }, (_, i) => transformPoint(map, segmentPoint(run, from, i / count)));
 });
 
 const codes = (tiled: TiledDrawing, map: Transform, font: Font): Item[] => {

@@ -28,9 +28,10 @@ const outline = ({ width, height }: StripLayout, font: Font): readonly Item[] =>
   ];
 };
 
-/** The longest wording that fits the width. */
-const fitting = (wordings: readonly string[], height: number, width: number, font: Font): string | undefined =>
-  wordings.find((words) => font.width(words, height) <= width);
+/** The first wording that fits the width with 2 mm at each end, 2.5 mm high; else one of 1.8 mm with 1 mm. */
+const fitting = (wordings: readonly string[], width: number, font: Font): { readonly words: string; readonly height: number } | undefined =>
+  ([[2.5, width - 4], [1.8, width - 2]] as const).flatMap(([height, room]) => wordings.map((words) => ({ words, height, room })))
+    .find(({ words, height, room }) => font.width(words, height) <= room);
 
 /** The datum line, divided every 15°, and what it is from the horn. */
 const datumLine = (s: SaddleCopeSolution, strip: StripLayout, units: Units, font: Font): readonly Item[] => {
@@ -39,13 +40,12 @@ const datumLine = (s: SaddleCopeSolution, strip: StripLayout, units: Units, font
   const main = lengthMain(datumToHorn, units);
   const end = s.far === undefined ? '' : 'near ';
   const wordings = [`DATUM LINE: ${both} to the ${end}horn, the tip of the finished end`, `DATUM: ${both} to the ${end}horn`, `${main} to the ${end}horn`, main];
-  const text = fitting(wordings, 2.5, width - 4, font) ?? fitting(wordings, 1.8, width - 2, font);
-  const height = fitting(wordings, 2.5, width - 4, font) === undefined ? 1.8 : 2.5;
+  const text = fitting(wordings, width, font);
   const divisions = width / 24 < 1 ? [] : Array.from({ length: 23 }, (_, i) => i + 1).filter((i) => i % 6 !== 0);
   return [
     shape('reference', line(point(0, datum), point(width, datum)), 'datum'),
     ...divisions.map((i): Item => shape('reference', line(point((i * width) / 24, datum), point((i * width) / 24, datum + 1.5)))),
-    ...(text === undefined ? [] : [letter(point(width / 2, datum - 1.4), text, { anchor: 'middle', height })]),
+    ...(text === undefined ? [] : [letter(point(width / 2, datum - 1.4), text.words, { anchor: 'middle', height: text.height })]),
   ];
 };
 
