@@ -39,6 +39,10 @@ describe('saddlePath', () => {
     }), { numRuns: 3000 });
   });
 
+  it('is as wide as the round’s girth at the middle of the paper, π(d + t)', () => {
+    for (const t of [0, 0.1, 0.4]) near(endOf(saddlePath({ main: 25, branch: 12.5, angle: 1.1, offset: 3 }, { paperThickness: t }).segments.at(-1)!).x, Math.PI * (25 + t), 1e-9);
+  });
+
   it('runs smoothly from piece to piece and begins and ends on the curve', () => {
     const joint = { main: 20, branch: 14, angle: degrees(30), offset: 3 };
     const path = saddlePath(joint, { paperThickness: 0.1 });
