@@ -1,8 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { DrillGuideFields } from '../../../src/jigs/drill-guide/schema.js';
 import type { Context } from '../../../src/jigs/jig.js';
 import { expectFigures, figuresIn } from '../../support/remedy-figures.js';
-import { context, findingsOf, round } from './guide.js';
+import { context, findingsOf, round, solved } from './guide.js';
 
 type Given = Partial<DrillGuideFields>;
 const rad = (deg: number): number => (deg * Math.PI) / 180;
@@ -112,6 +112,13 @@ describe('what is said of the block', () => {
     expect([off.measured, off.limit, figuresIn(off.message)]).toEqual([close(60 * (Math.SQRT2 - 1)), 20, [expect.closeTo(60 * (Math.SQRT2 - 1), 0)]]);
     expect(found({ ...inPost, onto: round(90), drill: 10 }, 'standoff-long')).toBeUndefined();
   });
+});
+
+test('a V of another angle is as wide and as deep as it is drawn, and touches the round where it should', () => {
+  // 60°, 25 deep: half of it 25·tan 30° wide; a round of 30 touches 15·cos 30° to either side, 15·cos²30° ÷ sin 30° off its point; the sole stands 15 ÷ sin 30° − 25 over the axis.
+  const { sole } = solved({ ...inPost, groove: { includedAngle: rad(60), depth: 25 }, onto: round(30) });
+  expect(sole).toMatchObject({ form: 'v', depth: 25, mouth: close(25 / Math.sqrt(3)), plane: close(30 - 25) });
+  expect([sole.contact!.halfWidth, sole.contact!.depth]).toEqual([close(15 * Math.sqrt(0.75)), close(15 * 0.75 * 2)]);
 });
 
 describe('what is refused of a guide', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { expectFigures, figuresIn } from '../../support/remedy-figures.js';
-import { findingsOf, type Given } from './rack.js';
+import { findingsOf, solved, type Given } from './rack.js';
 
 /** A plain slot for a round of 24 mm: 26 mm wide, its mouth not eased. The board is 800 × 200 × 27. */
 const one = { count: 1, item: 24, depth: 60, mouth: { ease: 0 } };
@@ -10,7 +10,28 @@ const row = { ...one, count: 2, pitch: 100 };
 const said = (given: Given, code: string) => findingsOf(given).filter((f) => f.code === code).map((f) => ({
   f, about: f.about.parts, measured: f.measured, limit: f.limit, words: figuresIn(f.message), remedy: figuresIn(f.remedy), would: f.would.map(({ field, value }) => [field, value]), message: f.message,
 }));
+
 const close = (value: number) => expect.closeTo(value, 9);
+
+describe('slots', () => {
+  it('are numbered from the left, the front one first where two stand at one station', () => {
+    const at = (along: number, edge: string) => ({ ...one, at: along, edge });
+    for (const rows of [[at(400, 'rear'), at(400, 'front'), at(200, 'rear'), at(600, 'front'), at(600, 'rear')], [at(600, 'rear'), at(600, 'front'), at(400, 'front'), at(200, 'rear'), at(400, 'rear')]]) {
+      expect(solved({ slots: rows }).slots.map(({ number, edge, at: along }) => `${number} ${along} ${edge}`)).toEqual(['1 200 rear', '2 400 front', '3 400 rear', '4 600 front', '5 600 rear']);
+    }
+  });
+});
+
+describe('a joint across the board', () => {
+  it('is held against the nearer end, where its edge begins to run straight', () => {
+    const near = (split: number, more: Given = {}) => findingsOf({ board: { length: 800, width: 200, thickness: 27, ...more }, split: [split] }).find(({ code }) => code.startsWith('split'));
+    // Square ends: 27 of wood are sound. Half rounds begin to run straight 100 in.
+    for (const split of [20, 780]) expect([near(split)!.code, near(split)!.measured]).toEqual(['split-near', close(20)]);
+    for (const split of [120, 680]) expect([near(split, { endRadius: 100 })!.code, near(split, { endRadius: 100 })!.measured]).toEqual(['split-near', close(20)]);
+    expect([near(28), near(128, { endRadius: 100 }), near(672, { endRadius: 100 })]).toEqual([undefined, undefined, undefined]);
+    expect(near(90, { endRadius: 100 })).toMatchObject({ code: 'split-through', measured: close(-10) });
+  });
+});
 
 describe('what is said of slots', () => {
   it('a finger by the shorter of its two slots, the weakest of both edges and ends', () => {
