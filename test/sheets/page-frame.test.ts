@@ -31,6 +31,8 @@ describe('pageFrame', () => {
 
   it.each([
     ['margins that eat the paper up', papers['letter']!, { top: 90, right: 90, bottom: 90, left: 90 }, 'margins-too-large'],
+    ['margins of more than 20 mm on one side', papers['letter']!, { top: 9, right: 45, bottom: 9, left: 21 }, 'margins-too-large'],
+    ['a paper too small for usual margins', { name: 'card', width: 190, height: 190 }, { top: 20, right: 20, bottom: 20, left: 20 }, 'paper-too-small'],
     ['a paper smaller than its bars', { name: 'card', width: 148, height: 210 }, tenMillimetres, 'paper-too-small'],
   ] as const)('refuses %s with what would do', (_, paper, margins, code) => {
     const thrown = (): unknown => { try { return pageFrame(paper, margins, false, 'mm'); } catch (error) { return error; } };

@@ -124,8 +124,21 @@ describe('choosePlan', () => {
     expect(planOf(slottedBoard(), { wishes: { ...wishes, overlap, turn: 'portrait' } }).grid.x.overlap).toBe(overlap);
   });
 
-  it('refuses a drawing whose grid would be endless, without searching it', () => {
-    expect(refusal(() => planOf(plainDrawing('field', [rectangle(0, 0, 90_000, 90_000)])))).toMatchObject({ code: 'too-many-sheets' });
+  it('refuses a drawing whose grid would be endless, without searching it, with its count by the better turn of the paper', () => {
+    const { wishes } = requestFor([]);
+    const step = (turn: 'portrait' | 'landscape', side: 'x' | 'y'): number => { const { window, overlap } = planOf(slottedBoard(), { wishes: { ...wishes, turn } }).grid[side]; return window - overlap; };
+    // 75 m by 72 m: more than 100 000 sheets, less than twice as many.
+    const count = Math.min(...(['portrait', 'landscape'] as const).map((turn) => Math.ceil(75_000 / step(turn, 'x')) * Math.ceil(72_000 / step(turn, 'y'))));
+    expect(count > 100_000 && count < 200_000).toBe(true);
+    expect(refusal(() => planOf(plainDrawing('field', [rectangle(0, 0, 75_000, 72_000)]))).got).toContain(`a grid of ${count} sheets`);
+  });
+
+  it('takes given seams in any order, and one across alone', () => {
+    const { wishes } = requestFor([]);
+    const plan = (along: number[], across: number[]) => planOf(plainDrawing('top', [rectangle(0, 0, 450, 400)]), { wishes: { ...wishes, turn: 'portrait', seams: { top: { along, across } } } });
+    expect(plan([300, 150], [210]).grid).toMatchObject({ x: { seams: [150, 300] }, y: { seams: [210] } });
+    expect(plan([160, 310], []).grid.x.seams).toEqual([160, 310]);
+    expect(plan([], [190]).grid.y.seams).toEqual([190]);
   });
 });
 

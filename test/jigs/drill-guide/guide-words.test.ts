@@ -2,7 +2,9 @@ import { describe, expect, it, test } from 'vitest';
 import type { DrillGuideFields } from '../../../src/jigs/drill-guide/schema.js';
 import type { Context } from '../../../src/jigs/jig.js';
 import { expectFigures, figuresIn } from '../../support/remedy-figures.js';
-import { context, findingsOf, round, solved } from './guide.js';
+import type { Shape } from '../../../src/drawing/drawing.js';
+import { endOf } from '../../../src/geometry/path.js';
+import { context, findingsOf, pattern, round, solved } from './guide.js';
 
 type Given = Partial<DrillGuideFields>;
 const rad = (deg: number): number => (deg * Math.PI) / 180;
@@ -119,6 +121,12 @@ test('a V of another angle is as wide and as deep as it is drawn, and touches th
   const { sole } = solved({ ...inPost, groove: { includedAngle: rad(60), depth: 25 }, onto: round(30) });
   expect(sole).toMatchObject({ form: 'v', depth: 25, mouth: close(25 / Math.sqrt(3)), plane: close(30 - 25) });
   expect([sole.contact!.halfWidth, sole.contact!.depth]).toEqual([close(15 * Math.sqrt(0.75)), close(15 * 0.75 * 2)]);
+});
+
+test('the section of a flat sole on a round is as wide as the block, level with the round’s top', () => {
+  const s = solved({ ...inPost, sole: 'flat', block: { width: 44 } });
+  const sole = pattern(s, 'section').items.find((item): item is Shape => item.kind === 'shape' && item.part === 'sole-section')!;
+  expect([sole.path.start, endOf(sole.path.segments[0]!)]).toEqual([{ x: -22, y: -20 }, { x: 22, y: -20 }]);
 });
 
 describe('what is refused of a guide', () => {
