@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Lettering, Shape } from '../../src/drawing/drawing.js';
-import { letter } from '../../src/drawing/items.js';
+import { letter, shape } from '../../src/drawing/items.js';
+import { line } from '../../src/geometry/shapes.js';
+import { labelCrossings } from '../support/label-crossings.js';
 import { pathBounds } from '../../src/geometry/bounds.js';
 import { point } from '../../src/geometry/point.js';
 import { boxesMeet } from '../../src/geometry/box.js';
@@ -30,6 +32,25 @@ describe('withSpine', () => {
     const figures = items.filter((i): i is Lettering => i.kind === 'lettering' && i.part === 'station');
     expect(figures.length).toBeGreaterThan(5);
     for (const f of figures) expect(boxesMeet(letteringBox(f, testFont), letteringBox(words, testFont))).toBe(false);
+  });
+
+  it('sets no figure over a level or an upright line of the drawing, on whichever side of the spine', () => {
+    const lines = [shape('cut', line(point(150, 97.5), point(420, 97.5)), 'level'), shape('cut', line(point(700, 103), point(930, 103)), 'level'), shape('cut', line(point(1004, 80), point(1004, 99.5)), 'upright'), shape('cut', line(point(1204, 100.5), point(1204, 130)), 'upright')];
+    const items = withSpine({ ...board, items: [...board.items, ...lines] }, 'mm', testFont);
+    const figures = items.filter((i): i is Lettering => i.kind === 'lettering' && i.part === 'station');
+    expect(labelCrossings([...lines, ...figures], testFont)).toEqual([]);
+    // Between the two lines of a pair there is room on the other side of the spine.
+    expect(figures.map(({ text }) => text)).toEqual(expect.arrayContaining(['200 mm', '300 mm', '400 mm', '800 mm', '900 mm', '1000 mm', '1200 mm']));
+    for (const [station, below] of [[200, true], [300, true], [800, false]] as const) {
+      const at = figures.find(({ text }) => text === `${station} mm`)!.at;
+      expect([Math.abs(at.x - station), at.y > 100]).toEqual([expect.closeTo(0.8, 9), below]);
+    }
+  });
+
+  it('sets a figure over a slanting line that leaves room beside it', () => {
+    const slant = shape('cut', line(point(480, 60), point(560, 140)), 'slant');
+    const figures = withSpine({ ...board, items: [...board.items, slant] }, 'mm', testFont).filter((i): i is Lettering => i.kind === 'lettering' && i.part === 'station');
+    expect(figures.map(({ text }) => text)).toContain('500 mm');
   });
 
   it('leaves a drawing that asks for none as it is', () => {

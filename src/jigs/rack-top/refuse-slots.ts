@@ -4,7 +4,7 @@ import type { Cutter } from './rack-top.js';
 import { eachPairInReach, narrowestLand } from './neighbours.js';
 import { cutterInto } from './router-cures.js';
 import { radiusToSpare } from '../../shop/router.js';
-import { easeReach, mouthHalfWidth, mouthLength, throatsApart, type Slot } from './slot.js';
+import { easedDepth, mouthHalfWidth, mouthLength, throatsApart, type Slot } from './slot.js';
 import type { TopFinding, Say } from './report.js';
 import { saidOnce, type SlotReport } from './slot-reports.js';
 
@@ -40,7 +40,7 @@ const refuseSlot = (slot: Slot, board: Board, cutter: Cutter, say: Say): SlotRep
   const deepest = board.width - slot.radius;
   const thinner = cutterInto(2 * slot.radius);
   const { ease, flare, run } = slot.mouth;
-  const eased = easeReach(slot.mouth) * Math.cos(flare);
+  const eased = easedDepth(slot.mouth);
   return [
     ...(room < slot.item ? [{
       ...stop, slot, code: 'slot-narrower-than-item', measured: room, limit: slot.item,

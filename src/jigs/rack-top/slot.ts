@@ -49,8 +49,11 @@ export const easeReach = ({ ease, flare }: Mouth): number => ease * Math.tan((Ma
 /** Half the whole opening along the edge of the board, eased corners included. Exact. */
 export const mouthHalfWidth = (slot: Pick<Slot, 'radius' | 'mouth'>): number => edgeHalfWidth(slot) + easeReach(slot.mouth);
 
+/** How far in from the edge an eased corner reaches. Exact. */
+export const easedDepth = (mouth: Mouth): number => easeReach(mouth) * Math.cos(mouth.flare);
+
 /** How far in from the edge the throat is wider than its seat. Exact. */
-export const mouthLength = ({ mouth }: Pick<Slot, 'mouth'>): number => Math.max(mouth.run, easeReach(mouth) * Math.cos(mouth.flare));
+export const mouthLength = ({ mouth }: Pick<Slot, 'mouth'>): number => Math.max(mouth.run, easedDepth(mouth));
 
 /** The axis of the seat on paper. */
 export const seatCentre = (board: Board, slot: Slot): Point =>
