@@ -17,11 +17,10 @@ export interface Entry {
 const alongMain = (joint: SaddleJoint, phi: number): number =>
   saddleHeight(joint, phi) * Math.cos(joint.angle) + joint.branch * Math.cos(phi) * Math.sin(joint.angle);
 
-/** The entry of a joint. Exact, but for the horn's place where it lies between wing and long point: to 1e-6 mm. */
+/** The entry of a joint. Exact, but for the horn's place: to 1e-6 mm. */
 export function entryOf(joint: SaddleJoint): Entry {
   const { main, offset, angle } = joint;
-  const height = (phi: number): number => saddleHeight(joint, phi);
-  const horn = [Math.PI / 2, 1.5 * Math.PI, minimiseRound(height, 2 * Math.PI, 720)].sort((a, b) => height(a) - height(b))[0]!;
+  const horn = minimiseRound((phi) => saddleHeight(joint, phi), 2 * Math.PI, 720);
   const station = angle === Math.PI / 2 ? 0 : entryHeight(main, offset) / Math.tan(angle);
   return {
     station, toThroat: alongMain(joint, 0) - station, toHorn: Math.max(0, station - alongMain(joint, horn)),
