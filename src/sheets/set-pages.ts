@@ -20,7 +20,7 @@ export interface Setting {
 /** The setting of one set: furniture is made once for each frame. */
 export const settingOf = (request: LayoutRequest, frames: readonly PageFrame[], font: Font): Setting => {
   const made = new Map(frames.map((frame) => [frame.landscape, furniture(frame, request, font)]));
-  return { request, font, furnitureOf: (frame) => made.get(frame.landscape) ?? furniture(frame, request, font) };
+  return { request, font, furnitureOf: (frame) => made.get(frame.landscape)! };
 };
 
 /** A sheet before it is known how many there are. */

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { isCorrected } from '../../src/sheets/layout-request.js';
 import { atLeast, atMost } from '../../src/sheets/limit-words.js';
 
 test.each([
@@ -8,4 +9,8 @@ test.each([
 ] as const)('in %s a limit of %d is said as at most %s and at least %s', (units, mm, most, least) => {
   expect(atMost(mm, units).split(' (')[0]).toBe(most);
   expect(atLeast(mm, units).split(' (')[0]).toBe(least);
+});
+
+test('a correction of either factor is one', () => {
+  expect([isCorrected({ x: 1, y: 1 }), isCorrected({ x: 1.01, y: 1 }), isCorrected({ x: 1, y: 0.99 }), isCorrected({ x: 1.01, y: 0.99 })]).toEqual([false, true, true, true]);
 });
