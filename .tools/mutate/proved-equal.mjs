@@ -32,6 +32,7 @@ export const provedEqual = [
   { file: 'src/sheets/tile-ink.ts', rule: 'swapped-arguments', was: 'cut.phases.set(ink, known)', why: 'what is only remembered: found again where it is not' },
   { file: 'src/geometry/vector3.ts', rule: 'swapped-arguments', was: 'subtract3(a, b)', why: 'a distance is the same both ways' },
   { file: 'src/jigs/rack-top/check-slots.ts', rule: 'swapped-arguments', was: 'axesApart(board, a, b)', why: 'the axes enter by the squares of their differences' },
+  { file: 'src/jigs/rack-top/refuse-recesses.ts', rule: 'swapped-arguments', was: 'between(h.top, h.under, 0.5)', why: 'a middle is the same both ways' },
   { file: 'src/jigs/rack-top/check-recesses.ts', rule: 'swapped-arguments', was: 'between(h.top, h.under, 0.5)', why: 'a middle is the same both ways' },
   { file: 'src/geometry/saddle.ts', rule: 'rounding', was: 'Math.round(angle / TURN)', why: 'a turn more or less: the sines and cosines of half of it are squared, or change their signs together' },
   { file: 'src/sheets/pack.ts', rule: 'condition', was: 'k < i', why: 'of two free places that are the same, one stays' },
