@@ -72,7 +72,7 @@ export const placesIn = (root, file) => {
   /** Products of which only the sign is asked: a quotient's is the same. */
   const signOnly = new Set();
   const walk = (node) => {
-    if (isType(node.type) || node.type === 'ImportDeclaration' || formulae.has(node) || isThrown(node) || isLettering(node, file)) return;
+    if (isType(node.type) || node.type === 'ImportDeclaration' || formulae.has(node) || (node.type === 'BinaryExpression' && isTolerance(node)) || isThrown(node) || isLettering(node, file)) return;
     if (node.type === 'BinaryExpression' && /^[<>]=?$/.test(node.operator) && node.right.value === 0) signOnly.add(node.left);
     const isLeftOut = (found) => isSmall(node) || (found.rule === 'factor' && signOnly.has(node));
     for (const found of (rules[node.type]?.(node, text) ?? []).filter((one) => !isLeftOut(one))) add(node, found);

@@ -54,14 +54,9 @@ const roomOf = ({ area }: PageFrame): Piece => ({
   width: boxWidth(area) - 2 * areaInset + packingGap, height: boxHeight(area) - 2 * areaInset + packingGap,
 });
 
-/** No correction makes a drawing smaller than this. */
-const mostShrunk = 0.9;
-
 /** Whether one sheet of a frame holds a pattern whole, turned if need be. */
-export const fitsFrame = (pattern: SmallPattern, frame: PageFrame, request: LayoutRequest, font: Font): boolean => {
-  const least = { width: boxWidth(pattern.bounds) * mostShrunk, height: boxHeight(pattern.bounds) * mostShrunk };
-  return fits(least, roomOf(frame)) && fits(pieceOf(pattern, frame, request, font), roomOf(frame));
-};
+export const fitsFrame = (pattern: SmallPattern, frame: PageFrame, request: LayoutRequest, font: Font): boolean =>
+  fits(pieceOf(pattern, frame, request, font), roomOf(frame));
 
 const packFrame = (patterns: readonly SmallPattern[], frame: PageFrame, request: LayoutRequest, font: Font): PackedSheet[] => {
   const placed = pack(patterns.map((p) => pieceOf(p, frame, request, font)), roomOf(frame));

@@ -9,6 +9,7 @@ import { point } from '../../src/geometry/point.js';
 import { fullSize } from '../../src/sheets/full-size.js';
 import type { Sheet } from '../../src/sheets/sheet.js';
 import { testFont } from '../support/font.js';
+import { letter, shape } from '../../src/drawing/items.js';
 import { jigOf, plainDrawing, requestFor, slottedBoard } from './fixtures.js';
 
 const shapesOf = (sheet: Sheet, part: string): Shape[] => sheet.items.filter((i): i is Shape => i.kind === 'shape' && i.part === part);
@@ -72,5 +73,48 @@ describe('fullSize', () => {
     expect(pages).toHaveLength(2);
     expect(words(pages[0]!)).toContain('page 1 of 2');
     expect(pages.every((p) => p.height <= 5080)).toBe(true);
+  });
+
+  it('cuts lettering with a pattern that it parts, so that nothing of a part hangs out of its page', () => {
+    const words = [letter(point(4000, 40), 'a long line of words '.repeat(7), { height: 9 }), letter(point(30, 60), 'short', { height: 9 }), letter(point(8700, 60), 'short', { height: 9 })];
+    const jig = jigOf('boom', [plainDrawing('boom', [rectangle(0, 0, 9000, 100)], { items: [shape('cut', rectangle(0, 0, 9000, 100), 'boom'), ...words] })]);
+    const pages = fullSize(jig, requestFor([jig]), testFont);
+    const canvases = pages.map((page) => ({ page, edges: shapesOf(page, 'boom').map(({ path }) => pathBounds(path)) }));
+    for (const { page, edges } of canvases) {
+      expect(page.width).toBeLessThanOrEqual(5080);
+      // The page is as wide as its widest part and its margins: what is cut off of the words makes it no wider.
+      const widest = Math.max(...edges.map((box) => box.x1)) - Math.min(...edges.map((box) => box.x0));
+      expect(page.width).toBeLessThan(widest + 80);
+      for (const item of page.items) {
+        const box = item.kind === 'lettering' && item.clip !== undefined ? item.clip : itemBounds(item, testFont);
+        expect(box.x0 >= 9 && box.x1 <= page.width - 9 && box.y0 >= 9 && box.y1 <= page.height - 9, item.kind === 'lettering' ? item.text : item.part).toBe(true);
+      }
+    }
+  });
+
+  it('parts at the room that a page leaves beside the y-bar and its margins, no sooner', () => {
+    const pagesOf = (length: number): number => { const jig = jigOf('boom', [plainDrawing('boom', [rectangle(0, 0, length, 100)])]); return fullSize(jig, requestFor([jig]), testFont).flatMap((page) => shapesOf(page, 'boom')).length; };
+    const jig = jigOf('boom', [plainDrawing('boom', [rectangle(0, 0, 4900, 100)])]);
+    const [page] = fullSize(jig, requestFor([jig]), testFont);
+    // What stands beside the pattern on its page: as much less of 5080 is there for it.
+    const beside = page!.width - 4900;
+    expect([pagesOf(5080 - beside - 1), pagesOf(5080 - beside + 1)]).toEqual([1, 2]);
+  });
+
+  it('has bars of round length, a foot or 300 mm at most, as long as the canvas lets them be', () => {
+    for (const [units, step, most] of [['mm', 10, 300], ['inch', 25.4, 304.8]] as const) {
+      for (const [w, h] of [[40, 30], [211, 187], [283, 262], [900, 700]] as const) {
+        const jig = jigOf('plate', [plainDrawing('plate', [rectangle(0, 0, w, h)])]);
+        const [page] = fullSize(jig, requestFor([jig], { units }), testFont);
+        const [x, y] = [pathBounds(shapesOf(page!, 'x-bar')[0]!.path), pathBounds(shapesOf(page!, 'y-bar')[0]!.path)];
+        for (const [bar, room] of [[x.x1 - x.x0, page!.width], [y.y1 - y.y0, page!.height]] as const) {
+          expect(Math.abs(bar / step - Math.round(bar / step))).toBeLessThan(1e-6);
+          expect(bar).toBeGreaterThanOrEqual((units === 'inch' ? 152.4 : 150) - 1e-6);
+          expect(bar).toBeLessThanOrEqual(most + 1e-6);
+          if (room < most) expect(bar).toBeGreaterThan(Math.min(most, room - 90) - step);
+        }
+        expect([x.x0 >= 9.9, x.x1 <= page!.width - 9.9, y.y0 >= 9.9, y.y1 <= page!.height - 9.9]).toEqual([true, true, true, true]);
+      }
+    }
   });
 });

@@ -140,6 +140,26 @@ describe('layOut', () => {
     }));
   });
 
+  it('packs patterns as a printer that prints too long or too short needs them, with the same gap between, turned ones too', () => {
+    const pieces = [[170, 60], [60, 170], [90, 80], [40, 120]].map(([w, h], i) => plainDrawing(`piece-${i}`, [rectangle(0, 0, w!, h!)]));
+    for (const [x, y] of [[1, 1], [0.98, 1.02], [1.03, 0.97]] as const) {
+      const sheets = sheetsOf(requestFor([jigOf('pieces', pieces)], { correction: { x, y } }));
+      const seen = sheets.flatMap((sheet) => {
+        const found = pieces.flatMap((p, i) => sheet.items.filter((item): item is Shape => item.kind === 'shape' && item.part === p.name).map(({ path }) => ({ i, box: pathBounds(path) })));
+        found.forEach(({ box: a }, k) => found.slice(k + 1).forEach(({ box: b }) => expect(Math.max(b.x0 - a.x1, a.x0 - b.x1, b.y0 - a.y1, a.y0 - b.y1)).toBeGreaterThanOrEqual(6 - 1)));
+        // On a page that lies, the feed runs along x.
+        const [fx, fy] = sheet.width > sheet.height ? [y, x] : [x, y];
+        return found.map(({ i, box }) => ({ i, size: [(box.x1 - box.x0) * fx, (box.y1 - box.y0) * fy] }));
+      });
+      expect(seen.map(({ i }) => i).sort()).toEqual([0, 1, 2, 3]);
+      for (const { i, size } of seen) {
+        const wanted = [[170, 60], [60, 170], [90, 80], [40, 120]][i]!;
+        const [w, h] = Math.abs(size[0]! - wanted[0]!) < 1 ? wanted : [wanted[1]!, wanted[0]!];
+        expect([size[0], size[1]]).toEqual([expect.closeTo(w!, 6), expect.closeTo(h!, 6)]);
+      }
+    }
+  });
+
   it('says so where a pattern that should stay whole is larger than any sheet, and draws it all the same', () => {
     const set = layOut(requestFor([jigOf('cope', [plainDrawing('wrap', [rectangle(0, 0, 400, 150)], { whole: true })])]), testFont);
     expect(set.tiled[0]!.plan.tiles.length).toBeGreaterThan(1);
