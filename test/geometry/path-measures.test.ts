@@ -135,6 +135,7 @@ describe('minimumRadius', () => {
     expect(radii(kinked(0.99)).clockwise).toBeLessThan(3000);
     expect(radii(kinked(1.01)).clockwise).toBe(0);
     expect(radii(kinked(-1.01)).anticlockwise).toBe(0);
+    for (const degrees of [0.3, 0.99, 1.01, 40]) expect([radii(kinked(degrees)).anticlockwise, radii(kinked(-degrees)).clockwise]).toEqual([Infinity, Infinity]);
   });
 
   it('a circle drawn as many short straight runs has the circle’s radius', () => {

@@ -109,3 +109,20 @@ test('the pin in the picture reaches from the bottom of its hole in the main to 
   expect(Math.min(...heights)).toBeCloseTo(low! - lean, 6);
   expect(Math.max(...heights)).toBeCloseTo(high! + lean, 6);
 });
+
+test('the main reaches 1.8 of its radius to either side of the crossing, and 0.8 beyond the branch where that is farther', () => {
+  for (const angle of [16, 30, 45, 70, 90]) {
+    const s = solved(fields({ mainDiameter: 44, branchDiameter: 36, angle: rad(angle), pin: { diameter: 0 } }));
+    const drawing = saddleCope.draw(s, context, testFont).patterns.find((p) => p.name === 'joint')!;
+    const [axis, branch] = [shapes(drawing, 'joint-main-axis')[0]!, shapes(drawing, 'joint-branch-axis')[0]!];
+    // The branch's axis begins 0.3 of the main's radius short of the crossing of the axes and runs up at the angle between them.
+    const circle = pathBounds(shapes(drawing, 'end-view-main')[0]!);
+    const k = (circle.x1 - circle.x0) / 44;
+    const crossing = { x: branch.start.x + 0.3 * 22 * k * Math.cos(rad(angle)), y: axis.start.y };
+    expect(branch.start.y - crossing.y).toBeCloseTo(0.3 * 22 * k * Math.sin(rad(angle)), 6);
+    const along = (height: number, across: number): number => k * (height * Math.cos(rad(angle)) + across * Math.sin(rad(angle)));
+    // The axis is drawn 3 mm past the main at either end.
+    expect(axis.start.x + 3 - crossing.x).toBeCloseTo(Math.min(-1.8 * k * 22, along(s.near.longPoint, -18) - 0.8 * k * 22), 6);
+    expect(endOf(axis.segments[0]!).x - 3 - crossing.x).toBeCloseTo(Math.max(1.8 * k * 22, along(s.near.throat, 18) + 0.8 * k * 22), 6);
+  }
+});
