@@ -4,9 +4,9 @@ import { angleOf, slopeOf, words } from '../../units/quantity.js';
 /** Angles this near to square are square, radians: then neither side is the acute one. */
 const squareness = 1e-9;
 
-/** Whether a joint or a hole stands square, so that nothing may be said of a throat, an acute side or uphill. */
+/** Whether a joint or a hole, 90° at most, stands square, so that nothing may be said of a throat, an acute side or uphill. */
 export function isSquareAngle(angle: number): boolean {
-  return Math.abs(Math.PI / 2 - angle) < squareness;
+  return angle > Math.PI / 2 - squareness;
 }
 
 /**
