@@ -7,7 +7,7 @@ export interface Bore3 {
   readonly diameter: number;
 }
 
-/** The least wood between two holes, mm: the axes' least distance less both radii; negative where the holes meet. Never more than the true web. */
+/** The least wood between two holes within their runs, mm: the axes' least distance less both radii; negative where the holes meet. Where canted holes come out of a face their openings may be nearer still. */
 export const webBetween = (one: Bore3, other: Bore3): number =>
   segmentDistance(one.axis, other.axis).distance - (one.diameter + other.diameter) / 2;
 

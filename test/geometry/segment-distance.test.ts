@@ -55,6 +55,22 @@ describe('webs and skins', () => {
     near(Math.hypot(run.a.x, run.a.y), 5, 1e-12);
     near(Math.hypot(run.b.x, run.b.y), 5, 1e-12);
     near(run.b.z - run.a.z, 4, 1e-12);
+    // Any line: both ends on the line and on the round, its middle nearest to the axis.
+    const figure = fc.double({ min: -9, max: 9, noNaN: true });
+    fc.assert(fc.property(figure, figure, figure, figure, figure, figure, (x, y, z, p, q, r) => {
+      fc.pre(Math.hypot(p, q) > 0.01);
+      const found = lineInRound(vector3(x, y, z), vector3(p, q, r), 8);
+      const away = Math.abs(x * q - y * p) / Math.hypot(p, q);
+      fc.pre(Math.abs(away - 8) > 1e-6);
+      expect(found === undefined).toBe(away > 8);
+      if (found === undefined) return;
+      for (const end of [found.a, found.b]) {
+        expect(Math.hypot(end.x, end.y)).toBeCloseTo(8, 6);
+        const t = ((end.x - x) * p + (end.y - y) * q) / (p * p + q * q);
+        for (const [value, wanted] of [[end.x, x + t * p], [end.y, y + t * q], [end.z, z + t * r]] as const) expect(value).toBeCloseTo(wanted, 5);
+      }
+      expect(Math.hypot((found.a.x + found.b.x) / 2, (found.a.y + found.b.y) / 2)).toBeCloseTo(away, 5);
+    }));
     expect(lineInRound(vector3(6, 0, 0), vector3(0, 1, 0), 5)).toBeUndefined();
     expect(lineInRound(vector3(1, 0, 0), vector3(0, 0, 1), 5)).toBeUndefined();
   });

@@ -142,6 +142,16 @@ describe('what is refused of slots', () => {
     expectFigures(narrow(2.4), ['≥ 13']);
   });
 
+  it('a slot that its lining fills: what is left, the width that would do; and where it takes up all', () => {
+    // Cork of 3.2 a side, and 0.1 of glue: 2·(13 − 3.3) = 19.4 for 24; 24 + 2·(3.3 + 1) in all.
+    const cork = (width: number) => found({ slots: { ...slot, width, liner: 'thick-cork' }, cutter: { diameter: 3 } }, 'slot-narrower-than-item')[0]!;
+    expect([cork(26).measured, cork(26).limit, figuresIn(cork(26).message)]).toEqual([close(19.4), 24, [26, 19.4, 24]]);
+    expectFigures(cork(26), ['≥ 32.6']);
+    expect([cork(6.4).measured, figuresIn(cork(6.4).message)]).toEqual([close(-0.2), [6.4]]);
+    expect(cork(6.4).message).toContain('the lining takes up');
+    expect(figuresIn(cork(6.8).message)).toEqual([6.8, 0.2, 24]);
+  });
+
   it('a station off the board: from where to where, or a longer board', () => {
     const off = (length: number, at: number) => found({ board: { ...board, length }, slots: { ...slot, at } }, 'slot-off-board')[0]!;
     expectFigures(off(800, 5), ['≥ 13', '≤ 787']);
