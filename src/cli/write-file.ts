@@ -39,7 +39,10 @@ export const writeFile = (path: string, bytes: Uint8Array): void => {
 
 /** One folder after the other: node's own recursive mkdir tries for ever below /proc, where the parent stands but takes nothing. */
 const makeEach = (path: string): void => {
-  if (statSync(path, { throwIfNoEntry: false })?.isDirectory() === true) return;
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isDirectory() === true) return;
+  // What stands there is no folder. Below a file newer versions of Node find nothing, where Node 20 fails with the same code.
+  if (there !== undefined) throw Object.assign(new Error('not a folder'), { code: 'ENOTDIR' });
   if (dirname(path) !== path) makeEach(dirname(path));
   mkdirSync(path);
 };
