@@ -63,13 +63,24 @@ const readSome = (buffer: Uint8Array): number => {
   }
 };
 
-// Whoever reads the output may stop early (`… | head`).
-process.stdout.on('error', (error: NodeJS.ErrnoException) => { if (error.code !== 'EPIPE') throw error; });
+/** The first write to a standard stream that failed; whoever reads the output may stop early (`… | head`), which is none. */
+let lost: { readonly stream: string; readonly code: string | undefined } | undefined;
+for (const [stream, name] of [[process.stdout, 'standard output'], [process.stderr, 'standard error']] as const) {
+  stream.on('error', ({ code }: NodeJS.ErrnoException) => { if (code !== 'EPIPE') lost ??= { stream: name, code }; });
+}
+
+/** Exit code where what was printed is lost; as for a file that could not be written. */
+const notWritten = 3;
 
 /** Ends at once when all is written, without waiting for what V8 still compiles in the background. */
 const exit = (code: number): void => {
   process.exitCode = code;
-  process.stdout.write('', () => process.stderr.write('', () => process.exit(code)));
+  process.stdout.write('', () => process.stderr.write(lostWords(), () => process.exit(lost === undefined ? code : Math.max(code, notWritten))));
+};
+
+const lostWords = (): string => {
+  if (lost?.stream !== 'standard output') return '';
+  return `roundwright: cannot write standard output: ${lost.code === 'ENOSPC' ? 'the disk is full' : lost.code ?? 'unknown'}\n`;
 };
 
 optimiseLater();
