@@ -69,13 +69,16 @@ async function* sheetFiles(drawn: Drawn): AsyncGenerator<DrawnFile> {
   }
 }
 
+/** File names of the jigs' canvases. A further page has its number behind two dashes, which no jig's own name makes. */
+const canvasName = (stem: string, page: number): string => `${stem}${page === 0 ? '' : `--${page + 1}`}.svg`;
+
 async function* jigFiles(drawn: Drawn): AsyncGenerator<DrawnFile> {
   const { request, formats, font } = drawn;
   for (const jig of request.jigs) {
     const pages = fullSize(jig, request, font);
     const name = fileName(jig.jig) ?? jig.kind;
     if (formats.jigSvg) {
-      for (const [index, page] of pages.entries()) yield { name: `${name}${index === 0 ? '' : `-${index + 1}`}.svg`, bytes: text(writeSvg(page, font)) };
+      for (const [index, page] of pages.entries()) yield { name: canvasName(name, index), bytes: text(writeSvg(page, font)) };
     }
     if (formats.pdf) yield { name: `${name}-full.pdf`, bytes: await writePdf(pages, meta(drawn, jig.title), font) };
   }

@@ -9,13 +9,14 @@ const ascii = /^[\x00-\x7f]*$/;
 
 /**
  * A file name without folder or ending from a title or a name: letters, digits, `.`, `_` and `-` kept, every run of other
- * signs one dash, dots and dashes at the ends dropped, lower case. What would be a device or one of this program's own
+ * signs or of dashes one dash, dots and dashes at the ends dropped, lower case. What would be a device or one of this program's own
  * files (`report`, `sheets-…`) gets an underscore in front. Undefined where no letter or digit is left, or it is over 120 bytes.
  */
 export function fileName(text: string): string | undefined {
   const lower = text.normalize('NFC').toLowerCase();
   const safe = (ascii.test(lower) ? lower.replace(/[^a-z0-9._-]+/g, '-') : lower.replace(/[^\p{L}\p{M}\p{N}._-]+/gu, '-'))
     .replace(/-*\.\.+-*/g, '-')
+    .replace(/--+/g, '-')
     .replace(/^[-.]+|[-.]+$/g, '');
   if (!(/[a-z0-9]/.test(safe) || /[\p{L}\p{N}]/u.test(safe)) || Buffer.byteLength(safe) > longestName) return undefined;
   return taken.test(safe) ? `_${safe}` : safe;

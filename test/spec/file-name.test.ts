@@ -6,7 +6,7 @@ describe('fileName makes a safe name', () => {
   it.each([
     ['brace saddle', 'brace-saddle'], ['Brace  Saddle!', 'brace-saddle'], ['../../etc/passwd', 'etc-passwd'], ['/etc/passwd', 'etc-passwd'],
     ['C:\\Windows\\system32', 'c-windows-system32'], ['..', undefined], ['...', undefined], ['', undefined], ['///', undefined], ['🪵', undefined],
-    ['.hidden', 'hidden'], ['trailing...', 'trailing'], ['a..b', 'a-b'], ['v1.2', 'v1.2'], ['-rf', 'rf'], ['Ø 32', 'ø-32'], ['стойка', 'стойка'],
+    ['.hidden', 'hidden'], ['trailing...', 'trailing'], ['a..b', 'a-b'], ['v1.2', 'v1.2'], ['a--2', 'a-2'], ['a - - 2', 'a-2'], ['-rf', 'rf'], ['Ø 32', 'ø-32'], ['стойка', 'стойка'],
     ['con', '_con'], ['CON', '_con'], ['nul.txt', '_nul.txt'], ['LPT1', '_lpt1'], ['com9', '_com9'], ['console', 'console'],
     ['report', '_report'], ['Report', '_report'], ['sheets-letter', '_sheets-letter'], ['sheets', 'sheets'], ['a\u0000b', 'a-b'], ['a\u202eb', 'a-b'],
     ['x'.repeat(120), 'x'.repeat(120)], ['x'.repeat(121), undefined], ['x'.repeat(300), undefined], ['漢'.repeat(41), undefined], ['e\u0301', 'é'],
