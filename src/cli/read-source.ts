@@ -1,4 +1,4 @@
-import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
+import { closeSync, constants, fstatSync, openSync, readSync } from 'node:fs';
 import { quote } from '../errors/quote.js';
 import { UserError } from '../errors/user-error.js';
 import type { Io } from './io.js';
@@ -13,7 +13,8 @@ export interface SpecText {
 }
 
 const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file', EACCES: 'no permission', EPERM: 'no permission', EISDIR: 'it is a folder, not a spec', ENOTDIR: 'its folder is a file',
+  ENOENT: 'there is no such file', EACCES: 'no permission', EPERM: 'no permission', EISDIR: 'it is a folder, not a file', ENOTDIR: 'its folder is a file',
+  ENXIO: 'it is no regular file',
   ELOOP: 'a link leads back to itself', ENAMETOOLONG: 'the name is too long',
 };
 
@@ -26,11 +27,13 @@ export const readReason = (error: unknown): string => {
 const refuse = (file: string, code: string, message: string, allowed?: string): UserError =>
   new UserError(file, [{ code, path: '', message, ...(allowed === undefined ? {} : { allowed }) }]);
 
-/** At most one byte more than the limit: a device or a pipe may have no end. */
-const readAtMost = (file: string, limit: number): Uint8Array => {
-  const handle = openSync(file, 'r');
+/** At most one byte more than the limit: a device or a pipe may have no end. `regular`: nothing but a file of a disk, which no reader waits for. */
+const readAtMost = (file: string, limit: number, regular = false): Uint8Array => {
+  const handle = openSync(file, regular ? constants.O_RDONLY | (constants.O_NONBLOCK ?? 0) : 'r');
   try {
-    if (fstatSync(handle).isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' });
+    const sort = fstatSync(handle);
+    if (sort.isDirectory()) throw Object.assign(new Error('folder'), { code: 'EISDIR' });
+    if (regular && !sort.isFile()) throw Object.assign(new Error('no file'), { code: 'ENXIO' });
     const buffer = Buffer.alloc(limit + 1);
     let length = 0;
     for (let more = 1; more > 0 && length <= limit; length += more) more = readSync(handle, buffer, length, limit + 1 - length, null);
@@ -59,13 +62,19 @@ export const readSpec = (file: string, io: Io): SpecText => {
   }
 };
 
-/** Reads the shop file that a spec names. The reason for a failure is in the error's message, in plain words. */
-export const readShopFile = (path: string): string => {
+/**
+ * The text of a regular file of at most `limit` bytes, in UTF-8: what the program opens by a name that it was told, be it in a spec. The
+ * reason for a failure is in the error's message, in plain words.
+ */
+export const readRegularText = (path: string, limit: number): string => {
   try {
-    const bytes = readAtMost(path, longestSpec);
-    if (bytes.length > longestSpec) throw new Error('it is longer than 1 MiB');
-    return Buffer.from(bytes).toString('utf8');
+    const bytes = readAtMost(path, limit, true);
+    if (bytes.length > limit) throw new Error(`it is longer than ${limit / 1024} KiB`);
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (error) {
-    throw new Error(readReason(error), { cause: error });
+    throw new Error(error instanceof TypeError ? 'it is not text in UTF-8' : readReason(error), { cause: error });
   }
 };
+
+/** Reads the shop file that a spec names; a failure as `readRegularText` has it. */
+export const readShopFile = (path: string): string => readRegularText(path, longestSpec);

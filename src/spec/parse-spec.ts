@@ -32,7 +32,8 @@ export function parseSpec({ text, file, kinds, readFile }: SpecSource): Spec {
   if ('mistakes' in yaml) throw new UserError(file, yaml.mistakes);
   const { piece, mistakes, fields, rounds } = readPiece(yaml);
   const { jigs, mistakes: jigMistakes } = readJigs(yaml, kinds, fields);
-  const shop = typeof yaml.data['shop'] === 'string' ? readShop(yaml.data['shop'], yaml, readFile) : undefined;
+  const shopPath = [piece?.shop, yaml.data['shop']].find((path) => typeof path === 'string');
+  const shop = shopPath === undefined ? undefined : readShop(shopPath, yaml, readFile);
   const name = specName(file, piece?.title);
   const all: readonly Mistake[] = [
     ...inOrder([...yaml.duplicates, ...mistakes, ...jigMistakes, ...seamMistakes(yaml, jigs, jigMistakes), ...(name === undefined ? [noName(yaml)] : [])]),

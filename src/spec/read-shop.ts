@@ -24,12 +24,19 @@ export function readShop(path: string, spec: YamlFile, readFile: ReadFile | unde
   } catch (error) {
     return { mistakes: [cannotRead(error instanceof Error ? error.message : String(error), path, spec)] };
   }
-  const read = parseShop(file, text);
+  const read = isShopLike(text) ? parseShop(file, text) : { mistakes: [notAShop] };
   return 'shop' in read ? { ...read, text } : { mistakes: read.mistakes.map((mistake) => ({ ...mistake, file })) };
 }
 
 const cannotRead = (why: string, path: string, spec: YamlFile): Mistake =>
   mistakeAt({ code: 'cannot-read', message: `the shop file cannot be read (${why})`, got: quote(path), allowed: 'a path from the spec’s folder' }, ['shop'], spec);
+
+/** Whether a text is meant as a shop file: of any other nothing is told but that it is none, for a spec may name what is not the reader's to see. */
+const isShopLike = (text: string): boolean => /^(?:units|saw|drillPress|router|bits|formRadii)[ \t]*:/m.test(text);
+
+const notAShop: Mistake = {
+  code: 'not-a-shop-file', path: '', message: 'is no shop file', allowed: 'a YAML mapping with units, and what the shop has under saw, drillPress, router, bits and formRadii',
+};
 
 /** The shop that a shop file's text gives, or all its mistakes. Its `units` is required: a shop file is shared by specs of both. */
 function parseShop(file: string, text: string): { readonly shop: Shop } | { readonly mistakes: readonly Mistake[] } {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formatMistakes } from '../../src/errors/format-mistakes.js';
 import { UserError } from '../../src/errors/user-error.js';
 import { parseSpec, type SpecSource } from '../../src/spec/parse-spec.js';
 import type { Spec } from '../../src/spec/spec.js';
@@ -118,7 +119,24 @@ describe('a shop', () => {
     expect(codes(`titel: Rack\nshop: shop.yaml\njigs: [${jig}]\n`, { readFile: () => 'saw: { kerff: 3 }\nsaw: {}\n' })).toEqual([
       'unknown-key', 'work/shop.yaml: duplicate-key', 'work/shop.yaml: missing-key',
     ]);
-    expect(codes(piece('shop: shop.yaml'), { readFile: () => '[' })).toEqual(['work/shop.yaml: not-yaml']);
+    expect(codes(piece('shop: shop.yaml'), { readFile: () => 'units: mm\nsaw: [' })).toEqual(['work/shop.yaml: not-yaml']);
+  });
+
+  it('is read where its path is written as a number', () => {
+    const asked: string[] = [];
+    expect(parse(piece('shop: 123'), { readFile: (path) => (asked.push(path), 'units: mm\nsaw: { kerf: 3 }') }).shop).toEqual({ saw: { kerf: 3 } });
+    expect(asked).toEqual(['work/123']);
+  });
+
+  it.each(['[', 'root:x:0:0:root:/root:/bin/sh\n', 'password: hunter2\n', '- saw\n', '', '<html>'])('is refused without a word of what stands in it where that is no shop file: %j', (text) => {
+    try {
+      parse(piece('shop: shop.yaml'), { readFile: () => text });
+      expect.unreachable();
+    } catch (error) {
+      const { mistakes } = error as UserError;
+      expect(mistakes.map(({ code, file }) => [code, file])).toEqual([['not-a-shop-file', 'work/shop.yaml']]);
+      for (const word of ['root', 'hunter2', 'html']) expect(formatMistakes(error as UserError)).not.toContain(word);
+    }
   });
 
   it('that cannot be read is a mistake at its path', () => {
