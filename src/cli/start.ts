@@ -63,11 +63,15 @@ const readSome = (buffer: Uint8Array): number => {
   }
 };
 
-/** The first write to a standard stream that failed; whoever reads the output may stop early (`… | head`), which is none. */
+/** The first write to a standard stream that failed. */
 let lost: { readonly stream: string; readonly code: string | undefined } | undefined;
-for (const [stream, name] of [[process.stdout, 'standard output'], [process.stderr, 'standard error']] as const) {
-  stream.on('error', ({ code }: NodeJS.ErrnoException) => { if (code !== 'EPIPE') lost ??= { stream: name, code }; });
-}
+
+/** Notes a failed write. Whoever reads the output may stop early (`… | head`): that is no loss, nor is what comes after it. */
+const note = (stream: string, error: NodeJS.ErrnoException | null | undefined): void => {
+  if (error && error.code !== 'EPIPE' && error.code !== 'ERR_STREAM_DESTROYED') lost ??= { stream, code: error.code };
+};
+process.stdout.on('error', (error: NodeJS.ErrnoException) => note('standard output', error));
+process.stderr.on('error', (error: NodeJS.ErrnoException) => note('standard error', error));
 
 /** Exit code where what was printed is lost; as for a file that could not be written. */
 const notWritten = 3;
@@ -75,7 +79,13 @@ const notWritten = 3;
 /** Ends at once when all is written, without waiting for what V8 still compiles in the background. */
 const exit = (code: number): void => {
   process.exitCode = code;
-  process.stdout.write('', () => process.stderr.write(lostWords(), () => process.exit(lost === undefined ? code : Math.max(code, notWritten))));
+  process.stdout.write('', (error) => {
+    note('standard output', error);
+    process.stderr.write(lostWords(), (failed) => {
+      note('standard error', failed);
+      process.exit(lost === undefined ? code : Math.max(code, notWritten));
+    });
+  });
 };
 
 const lostWords = (): string => {

@@ -1,7 +1,8 @@
-import { chmodSync, existsSync, lstatSync, mkdirSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { chmodSync, existsSync, lstatSync, mkdirSync, openSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { emptyFolder, roundwright, saddleSpec } from './run-command.js';
+import { command, emptyFolder, roundwright, saddleSpec } from './run-command.js';
 
 /** All files below a folder, in order, paths from there. */
 const filesIn = (folder: string): readonly string[] =>
@@ -202,4 +203,54 @@ test('a shop file is read from the spec’s folder; one that is not there is a m
   expect(err).toContain('no such file');
   writeFileSync(join(folder, 'our-shop.yaml'), 'units: inch\nsaw: { maxReading: 60 }\n');
   expect(roundwright(folder, ['check', 'piece.yaml']).code).toBe(0);
+});
+
+const rackJig = (name: string, length: number): string => `  - { kind: rack-top, ${name === '' ? '' : `name: ${name}, `}board: { length: ${length} mm, width: 200 mm, thickness: 27 mm } }\n`;
+
+test('no two canvases share a file: a jig’s further page and another jig whose name looks like it', () => {
+  const folder = folderWith(`title: Boards\npaper: a2\njigs:\n${rackJig('', 9000)}${rackJig('', 300)}${rackJig('rack top--2', 400)}`);
+  const { code, err } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--quiet']);
+  expect([code, err]).toEqual([0, '']);
+  const canvases = filesIn(join(folder, 'x')).filter((file) => file.endsWith('.svg'));
+  expect(canvases).toEqual(['rack-top--2.svg', 'rack-top-2.svg', 'rack-top-3.svg', 'rack-top.svg'].filter((name) => canvases.includes(name)));
+  expect(canvases).toContain('rack-top--2.svg');
+  // The board of 300 mm, by its own length.
+  const widths = canvases.map((name) => Number(/width="([\d.]+)mm"/.exec(readFileSync(join(folder, 'x', name), 'utf8'))![1]));
+  expect(widths.filter((width) => width < 600)).toHaveLength(2);
+  expect(widths.filter((width) => width > 4000)).toHaveLength(2);
+});
+
+const full = '/dev/full';
+test.skipIf(!existsSync(full))('what cannot be written to standard output is told, and ends with 3', () => {
+  const folder = folderWith(saddleSpec());
+  for (const args of [['check', 'piece.yaml', '--json'], ['check', 'piece.yaml'], ['--help'], ['draw', 'piece.yaml', '--json', '--out', 'x']]) {
+    const { status, stderr } = spawnSync(process.execPath, [command, ...args], { cwd: folder, encoding: 'utf8', stdio: ['ignore', openSync(full, 'w'), 'pipe'] });
+    expect([args, status, stderr]).toEqual([args, 3, 'roundwright: cannot write standard output: the disk is full\n']);
+  }
+  // Standard error is full: nothing can be said.
+  expect(spawnSync(process.execPath, [command, 'draw', 'gone.yaml'], { cwd: folder, stdio: ['ignore', 'ignore', openSync(full, 'w')] }).status).toBe(3);
+});
+
+test('a reader that stops early is no loss', () => {
+  const folder = folderWith(saddleSpec());
+  const { status } = spawnSync('sh', ['-c', `"${process.execPath}" "${command}" check piece.yaml --json | head -c 10 > /dev/null`], { cwd: folder });
+  expect(status).toBe(0);
+});
+
+test.skipIf(process.platform === 'win32')('a shop file that is a pipe, a device, a folder or not text is refused at once, at the spec’s own line', () => {
+  const folder = emptyFolder();
+  expect(spawnSync('mkfifo', [join(folder, 'pipe')]).status).toBe(0);
+  symlinkSync('/dev/zero', join(folder, 'zero'));
+  mkdirSync(join(folder, 'folder'));
+  writeFileSync(join(folder, 'latin'), Buffer.from([0x75, 0xe4, 0x0a]));
+  writeFileSync(join(folder, 'long'), `units: mm\n${'#'.repeat(1024 * 1024)}`);
+  writeFileSync(join(folder, 'secret'), 'root:x:0:0\n');
+  for (const [shop, reason] of [['pipe', 'no regular file'], ['zero', 'no regular file'], ['folder', 'a folder'], ['latin', 'not text in UTF-8'], ['long', 'longer than 1024 KiB'], ['secret', 'is no shop file']] as const) {
+    writeFileSync(join(folder, 'piece.yaml'), saddleSpec({ more: `shop: ${shop}\n` }));
+    const { code, err } = roundwright(folder, ['check', 'piece.yaml']);
+    expect([shop, code]).toEqual([shop, 2]);
+    expect(err).toContain(reason);
+    expect(err).not.toContain('root');
+    expect(err).toMatch(shop === 'secret' ? /^secret: / : /^piece\.yaml:7:7: /);
+  }
 });
