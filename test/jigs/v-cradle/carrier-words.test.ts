@@ -1,7 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { carrierOf } from '../../../src/jigs/v-cradle/carrier.js';
 import { expectFigures, figuresIn } from '../../support/remedy-figures.js';
 import { cradle, findingsOf, type CradleText } from './cradle.js';
+import { drawn } from './written.js';
 
 const rad = (deg: number): number => (deg * Math.PI) / 180;
 const close = (value: number) => expect.closeTo(value, 9);
@@ -104,4 +105,11 @@ describe('what is said of a carrier', () => {
     expect(tall(top - 6.5).would).toEqual([]);
     expect(tall(top - 5).would.map(({ field }) => field)).toEqual(['block.height']);
   });
+});
+
+test('a twist of nothing is drawn as none, one of a degree is shown', () => {
+  const items = (twist: string) => drawn({ fields: `holds: [post], carrier: { sharpAngle: 20${twist} }` }).drawing.patterns.find(({ name }) => name === 'finished-end')!.items;
+  expect(items(', twist: 0')).toEqual(items(''));
+  expect(items(', twist: 1').length).toBeGreaterThan(items('').length);
+  expect(items(', twist: -1').length).toBeGreaterThan(items('').length);
 });
