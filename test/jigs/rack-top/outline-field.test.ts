@@ -22,7 +22,8 @@ describe('outlineIssue', () => {
   it.each([
     [`${cutShort} A10 10 0 0 1 0`, 50, 'the data end; A takes 7'], ['M0 0 H80 V-', 10, 'a number is wanted; V takes 1'], ['M0 0 H80 V1.5e Z', 13, 'no command'],
     ['M0 0 L10 10 foo', 12, 'no command'], ['M0 0 10,,20 Z', 8, 'a number is wanted'], ['M0 0A5 5 0 2 1 3 3Z', 11, 'a 0 or a 1'], ['L0 0 Z', 0, 'begin with a move'],
-    // The place with fifteen to seventeen signs before it, and with eleven to thirteen after it.
+    // The place with fifteen to seventeen signs before it, and with eleven to thirteen and more after it.
+    ['M0 0 H9 foo H1 V1 H', 8, 'no command'], ['M0 0 H9 foo H1 V1 H2', 8, 'no command'], ['M0 0 H9 foo H1 V1 H23', 8, 'no command'], ['M0 0 H9 foo H1 V1 H234 V5', 8, 'no command'],
     ['M0 0 H10 V10 H5 foo H1', 16, 'no command'],
     ['M0 0 H10 V10 H 5 foo bar and', 17, 'no command'],
     ['M0 0 H10 V10H5 foo H1 V1 H2', 15, 'no command'],
@@ -37,7 +38,7 @@ describe('outlineIssue', () => {
     expect(issue.message).toContain(words);
     expect(issue.got).toContain(`${data.slice(Math.max(0, before - 4), before)}‸${data.slice(before, before + 4)}`);
     // Sixteen signs before the place and twelve after it; an ellipsis where there are more.
-    expect([issue.got!.startsWith('“…'), issue.got!.endsWith('…”')]).toEqual([before > 16, before + 12 < data.length]);
+    expect([issue.got!.startsWith('“…'), issue.got!.includes('…” (‸')]).toEqual([before > 16, before + 12 < data.length]);
   });
 
   it.each(['M0 0 H9 V9 Z M20 20 h9 v9 Z', 'M0 0', 'M0 0 H80 Z', 'M0 0 H1e999 V5 Z'])('refuses %s: it is not one outline that encloses something', (data) =>
