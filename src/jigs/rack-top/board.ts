@@ -1,6 +1,9 @@
 import { point, type Point } from '../../geometry/point.js';
 import { land, type TwoLimits } from '../../shop/walls.js';
 
+/** A board may be as long as a row of them in a hall, mm. */
+export const longestBoard = 50_000;
+
 /** A board seen from above, mm. Paper frame: x along from the left end, y down, so the rear edge is y = 0 and the front edge y = width. */
 export interface Board {
   readonly length: number;

@@ -8,6 +8,7 @@ import { pathsFromSvg } from '../../geometry/path-from-svg.js';
 import { pathEnd, type Path } from '../../geometry/path.js';
 import { distance, type Point } from '../../geometry/point.js';
 import type { FieldReader } from '../../spec/fields.js';
+import { longestBoard } from './board.js';
 import { customIssue, type FieldIssue } from '../../spec/issue.js';
 
 const allowed = 'one closed outline as SVG path data, such as M0 0 H80 V40 H0 Z';
@@ -54,6 +55,37 @@ export const outlineIssue = (data: string): FieldIssue | undefined => {
   if (!(boxWidth(box) > 0 && boxHeight(box) > 0)) return notOutline('encloses nothing');
   return openIssue(path, Math.max(boxWidth(box), boxHeight(box)));
 };
+
+/** No arc is drawn of a greater half-axis, mm: over the longest board it differs from a straight run by 3 mm. */
+const greatestAxis = 1e8;
+
+/** Where in the data the number stands that is most out of keeping with the others, be it great or small; characters before it. */
+const wildest = (data: string): number => {
+  const numbers = [...data.matchAll(/[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gi)].map((found) => ({ at: found.index, size: Math.log10(Math.abs(Number(found[0]))) })).filter(({ size }) => Number.isFinite(size));
+  // With a usual one among them, so that of two the odd one is told.
+  const sizes = [...numbers.map(({ size }) => size), Math.log10(30)].sort((a, b) => a - b);
+  const middle = sizes[Math.floor(sizes.length / 2)]!;
+  return numbers.reduce((most, each) => (Math.abs(each.size - middle) > Math.abs(most.size - middle) ? each : most), { at: 0, size: middle }).at;
+};
+
+/** Why an outline that is sound as data is none that a board could hold, scaled to `size` mm; undefined where one could. */
+export const reachIssue = (data: string, size: number): FieldIssue | undefined => {
+  const [path] = pathsFromSvg(data);
+  if (path === undefined) return undefined;
+  const box = pathBounds({ ...path, closed: true });
+  const scale = size / boxWidth(box);
+  const high = scale * boxHeight(box);
+  const axis = scale * path.segments.reduce((most, s) => (s.kind === 'arc' ? Math.max(most, Math.hypot(s.u.x, s.u.y), Math.hypot(s.v.x, s.v.y)) : most), 0);
+  if (high <= longestBoard && axis <= greatestAxis) return undefined;
+  const at = wildest(data);
+  const what = high > longestBoard ? `comes out ${metres(high)} across the board at that size` : `holds an arc with a half-axis of ${metres(axis)} at that size`;
+  return {
+    code: 'outline-out-of-reach', message: `${what}: the number at character ${at + 1} stands out`, got: `${about(data, at)} (‸: the place)`,
+    allowed: high > longestBoard ? `at most ${metres(longestBoard)}` : `at most ${metres(greatestAxis)}; what is flatter is a straight run`,
+  };
+};
+
+const metres = (mm: number): string => `${Number((mm / 1000).toPrecision(3))} m`;
 
 /** The field for a recess's outline: text that is the data of one closed outline. */
 export const outlineField = (f: FieldReader): z.ZodType<string> =>

@@ -39,6 +39,7 @@ export const woodBetweenRecesses = (a: Recess, b: Recess, reach: number): number
   const [ours, theirs] = [chordsOf(of), chordsOf(against)];
   const isInside = pointInPath(b.outline, of[0]!) || pointInPath(a.outline, against[0]!);
   if (isInside || ours.some((one) => theirs.some((other) => cross(one, other)))) return 0;
-  const least = (points: readonly Point[], chords: readonly Chord[]): number => Math.min(...points.map((p) => Math.min(...chords.map((chord) => toChord(p, chord)))));
+  const least = (points: readonly Point[], chords: readonly Chord[]): number =>
+    points.reduce((near, p) => chords.reduce((nearer, chord) => Math.min(nearer, toChord(p, chord)), near), Infinity);
   return Math.min(least(of, theirs), least(against, ours));
 };

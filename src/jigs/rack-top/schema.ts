@@ -4,13 +4,11 @@ import { customIssue, type FieldIssue } from '../../spec/issue.js';
 import { leastCutter } from '../../shop/router.js';
 import { radians } from '../../units/units.js';
 import { linerNames } from './liner.js';
-import { outlineField } from './outline-field.js';
-
-/** A board may be as long as a row of them in a hall, mm. */
-const longest = 50_000;
+import { longestBoard } from './board.js';
+import { outlineField, outlineIssue, reachIssue } from './outline-field.js';
 
 const board = (f: FieldReader) => z.strictObject({
-  length: f.length({ about: 'Length of the board over all, rounded ends included', min: 50, max: longest }),
+  length: f.length({ about: 'Length of the board over all, rounded ends included', min: 50, max: longestBoard }),
   width: f.length({ about: 'Width of the board, front edge to rear edge', min: 20, max: 3000 }),
   thickness: f.length({ about: 'Thickness of the board', min: 3, max: 200 }),
   endRadius: f.length({ about: 'Radius of rounded ends, at least half the width (half the width: half rounds); left out: square ends' }).optional(),
@@ -25,7 +23,7 @@ const mouth = (f: FieldReader) => z.strictObject({
 
 const slot = (f: FieldReader) => z.strictObject({
   count: f.count({ about: 'How many slots alike', max: 1000 }).default(1),
-  at: f.length({ about: 'Station of the first slot’s axis from the left end; left out: the row stands in the middle of the board', max: longest }).optional(),
+  at: f.length({ about: 'Station of the first slot’s axis from the left end; left out: the row stands in the middle of the board', max: longestBoard }).optional(),
   pitch: f.length({ about: 'Axis to axis along the board; left out: widest + gap, but no less than leaves a land of 19 mm or the board’s thickness', min: 1 }).optional(),
   item: f.round({ about: 'Round part that lies in the slot' }),
   widest: f.length({ about: 'Widest part of what hangs there (a blade, a handle); left out: the item itself' }).optional(),
@@ -43,7 +41,7 @@ const slot = (f: FieldReader) => z.strictObject({
 }).meta({ description: 'A row of slots alike' });
 
 const station = (f: FieldReader, about: string) => z.tuple([
-  f.length({ about: `${about}, along from the left end`, max: longest }),
+  f.length({ about: `${about}, along from the left end`, max: longestBoard }),
   f.length({ about: `${about}, across from the front edge`, max: 3000 }),
 ]).meta({ description: `${about}: [along, across] from the left front corner, seen from above` });
 
@@ -61,7 +59,7 @@ const hole = (f: FieldReader) => z.strictObject({
 }).meta({ description: 'A hole for a leg, square or canted' });
 
 const box = (f: FieldReader) => z.strictObject({
-  width: f.length({ about: 'Along the board', min: 3, max: longest }),
+  width: f.length({ about: 'Along the board', min: 3, max: longestBoard }),
   height: f.length({ about: 'Across the board', min: 3, max: 3000 }),
   radius: f.length({ about: 'Radius of the four corners; left out: the cutter’s radius + 0.5 mm' }).optional(),
 }).meta({ description: 'Box with rounded corners' });
@@ -74,14 +72,20 @@ const recess = (f: FieldReader) => z.strictObject({
   path: outlineField(f).optional(),
   circle: f.length({ about: 'Diameter of a round recess', min: 3, max: 3000 }).optional(),
   box: box(f).optional(),
-  size: f.length({ about: 'Width along the board that the path is scaled to, before it is turned', min: 3, max: longest }).optional(),
+  size: f.length({ about: 'Width along the board that the path is scaled to, before it is turned', min: 3, max: longestBoard }).optional(),
   at: station(f, 'Middle of the recess'),
   turn: f.angle({ about: 'Turn of the shape, counter-clockwise seen from above', min: -2 * Math.PI, max: 2 * Math.PI }).default(0),
   depth: f.length({ about: 'Depth of the recess', min: 0.5, max: 200 }),
   face: f.choice(['top', 'under'], { about: 'Face that it is cut in; its shape is given as seen from above either way' }).default('top'),
 }).refine((r) => [r.path, r.circle, r.box].filter((given) => given !== undefined).length === 1, 'takes exactly one of path, circle and box')
   .superRefine((r, ctx) => {
-    if (r.path !== undefined && r.size === undefined) ctx.addIssue({ ...customIssue(sizeMissing(f), undefined), path: ['size'] });
+    if (r.path === undefined) return;
+    if (r.size === undefined) {
+      ctx.addIssue({ ...customIssue(sizeMissing(f), undefined), path: ['size'] });
+      return;
+    }
+    const issue = outlineIssue(r.path) === undefined ? reachIssue(r.path, r.size) : undefined;
+    if (issue !== undefined) ctx.addIssue({ ...customIssue(issue, r.path), path: ['path'] });
   })
   .refine((r) => r.path !== undefined || r.size === undefined, { message: 'size goes with a path; a circle and a box have their own', path: ['size'] })
   .meta({ description: 'A recess' });
@@ -113,7 +117,7 @@ export const rackTopSchema = (f: FieldReader) => z.strictObject({
   recesses: z.array(recess(f)).max(100).default([]).meta({ description: 'Recesses in the top or the underside' }),
   cutter: cutter(f),
   indexPins: indexPins(f),
-  split: z.array(f.length({ about: 'Station of a joint from the left end', max: longest })).max(50).default([]).meta({ description: 'Stations at which the parts of the board are joined, each in a land' }),
+  split: z.array(f.length({ about: 'Station of a joint from the left end', max: longestBoard })).max(50).default([]).meta({ description: 'Stations at which the parts of the board are joined, each in a land' }),
   spline: spline(f),
 });
 

@@ -20,7 +20,7 @@ const measuring = 0.01;
 
 /** Wood between a recess and the board's outline, at its narrowest; negative where it breaks out. To 0.01 mm. */
 export const woodAround = (outline: Path, board: Board): number =>
-  Math.min(...flattenPath(outline, measuring).map((p) => Math.min(edgeDistance(board, p), endDistance(board, p))));
+  flattenPath(outline, measuring).reduce((least, p) => Math.min(least, edgeDistance(board, p), endDistance(board, p)), Infinity);
 
 const place = (fields: RecessFields, shape: RecessShape, board: Board): Pick<Recess, 'centre' | 'outline' | 'reached' | 'template' | 'tightestAt'> => {
   const centre = boardPoint(board, fields.at[0], fields.at[1]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { UserError } from '../../../src/errors/user-error.js';
 import { rackTop } from '../../../src/jigs/rack-top/index.js';
-import { outlineIssue } from '../../../src/jigs/rack-top/outline-field.js';
+import { outlineIssue, reachIssue } from '../../../src/jigs/rack-top/outline-field.js';
 import { parseSpec } from '../../../src/spec/parse-spec.js';
 
 const cutShort = 'M0 0 H80 V30 A10 10 0 0 1 70 40 H10';
@@ -45,6 +45,26 @@ describe('outlineIssue', () => {
     expect(outlineIssue(data)).toMatchObject({ code: 'not-an-outline', allowed: expect.stringContaining('such as') }));
 });
 
+describe('reachIssue', () => {
+  it.each([
+    ['M0 0H80V40C80 1e11 0 1e11 0 40Z', '1e11'], ['M0 0H80V40C80 1e8 0 1e8 0 40Z', '1e8'], ['M0 0H80V40A1e-6 10 0 0 1 0 40Z', '1e-6'], ['M0 0H80V40A1e9 1e9 0 0 1 0 40Z', '1e9'],
+    ['M0 0H0.00001V40H0Z', '0.00001'], ['M0 0H80V-9e9H0Z', '-9e9'],
+  ])('tells the number that makes %s larger than any board, at its character', (data, number) => {
+    const before = data.indexOf(number);
+    const issue = reachIssue(data, 120)!;
+    expect(issue).toMatchObject({ code: 'outline-out-of-reach', message: expect.stringContaining(`the number at character ${before + 1} stands out`) });
+    expect(issue.got).toContain(`‸${number}`);
+    expect(outlineIssue(data)).toBeUndefined();
+  });
+
+  it('passes what a board of 50 m could hold, and arcs of up to 100 km', () => {
+    // Scaled to 100 mm: 500 times as high as wide is 50 m.
+    expect([reachIssue('M0 0H1V500H0Z', 100), reachIssue('M0 0H1V501H0Z', 100)?.code]).toEqual([undefined, 'outline-out-of-reach']);
+    expect([reachIssue('M0 0H1V1A999999 999999 0 0 1 0 1Z', 100), reachIssue('M0 0H1V1A1000001 1000001 0 0 1 0 1Z', 100)?.code]).toEqual([undefined, 'outline-out-of-reach']);
+    expect(reachIssue('M0 0H80V40H0Z', 50_000)).toBeUndefined();
+  });
+});
+
 describe('a spec with outlines', () => {
   const text = (recesses: readonly string[]) => `title: Test\nunits: inch\njigs:\n  - kind: rack-top\n    name: top\n    board: { length: 30, width: 6, thickness: 1 }\n    recesses:\n${recesses.map((r) => `      - { ${r}, at: [15, 3], depth: 1/4 }\n`).join('')}`;
   const mistakesIn = (recesses: readonly string[]) => {
@@ -65,5 +85,7 @@ describe('a spec with outlines', () => {
     expect(mistakes[0]!.got).toContain('41.231');
     expect(mistakes[2]!.message).toContain('V takes 1 number');
     expect(mistakes[1]!.allowed).toContain('size: 6');
+    const [wild] = mistakesIn(['path: "M0 0 H8 V8 C8 1e11 0 1e11 0 8 Z", size: 4']);
+    expect([wild!.path, wild!.line, wild!.code]).toEqual(['jigs[0].recesses[0].path', 8, 'outline-out-of-reach']);
   });
 });
