@@ -1,4 +1,4 @@
-import { isMap, parseAllDocuments, type Document, type YAMLError } from 'yaml';
+import { isMap, isScalar, parseAllDocuments, visit, type Document, type YAMLError } from 'yaml';
 import type { Mistake } from '../errors/user-error.js';
 import { visible } from '../errors/quote.js';
 import { checkNodes, mostAliases, tooManyAliases } from './check-nodes.js';
@@ -93,8 +93,21 @@ function notAMapping(source: SourceText, document: Document): Mistake {
   return { code: document.contents === null ? 'empty-file' : 'not-a-mapping', path: '', ...at, message, allowed: 'a mapping with title, rounds and jigs' };
 }
 
+/** Keys whose values are text whatever they look like: `revision: 1.10` is 1.10, and `name: 007` is 007. */
+const textKeys = new Set(['title', 'revision', 'name', 'from', 'shop']);
+
+/** Numbers that stand where text is wanted, as they are written. */
+function keepText(document: Document): void {
+  visit(document, {
+    Pair(_, { key, value }) {
+      if (isScalar(key) && textKeys.has(String(key.value)) && isScalar(value) && typeof value.value === 'number' && value.source !== undefined) value.value = value.source;
+    },
+  });
+}
+
 function toData(source: SourceText, document: Document, duplicates: readonly Mistake[]): YamlFile | { readonly mistakes: readonly Mistake[] } {
   try {
+    keepText(document);
     return { source, locate: makeLocator(document), duplicates, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;

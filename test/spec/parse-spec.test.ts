@@ -98,6 +98,13 @@ describe('the digest', () => {
   });
 });
 
+describe('text that looks like a number', () => {
+  it.each([['1.10', '1.10'], ['007', '007'], ['1e3', '1e3'], ['0x1F', '0x1F'], ['.nan', '.nan'], ['.inf', '.inf'], ['-0', '-0'], ['3', '3'], ['"1.10"', '1.10'], ['1_000', '1_000']])('revision: %s is printed as it is written, and so are a title and a name', (written, text) => {
+    const spec = parse(`title: ${written}\nrevision: ${written}\njigs:\n  - { kind: collar, name: ${written}, on: 20, angle: 30 }\n`);
+    expect([spec.title, spec.revision, spec.jigs[0]!.name]).toEqual([text, text, text]);
+  });
+});
+
 describe('a shop', () => {
   const shopText = 'units: inch\nsaw: { maxReading: 50, maxTilt: 47°, kerf: 1/8 }\nbits: [{ diameter: 3/8, usableLength: 4 }, { diameter: 10 mm, usableLength: 90 mm, point: 2 mm }]\n';
 
