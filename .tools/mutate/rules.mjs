@@ -16,7 +16,7 @@ const functions = {
   sqrt: [['((x) => x)', 'root-dropped']], abs: [['((x) => x)', 'sign']],
 };
 /** Functions that do not tell their arguments apart. */
-const symmetric = new Set(['max', 'min', 'hypot', 'distance', 'distance3', 'dot', 'dot3', 'add', 'add3', 'boxesMeet', 'isSlanting']);
+const symmetric = new Set(['max', 'min', 'hypot', 'distance', 'distance3', 'dot', 'dot3', 'add', 'add3', 'boxesMeet', 'isSlanting', 'gapBetween', 'axesApart']);
 /** Tolerances of the arithmetic itself: doubling one changes nothing that a hand could measure. */
 const leastFigure = 1e-5;
 

@@ -87,6 +87,10 @@ describe('what is said of recesses', () => {
     expect(found({ recesses: [box(60, 30, 300, 60), box(60, 30, 320, 93.5)] }, 'recess-near-recess')[0]!.measured).toBeCloseTo(3.5, 9);
     const diagonal = found({ recesses: [box(60, 30, 300, 60, { radius: 6 }), box(60, 30, 300 + 60 + 0.2, 60 + 30 + 0.3, { radius: 6 })] }, 'recess-near-recess')[0]!;
     expect(diagonal.measured).toBeCloseTo(Math.hypot(12.2, 12.3) - 12, 1);
+    // In different faces, half a millimetre beside each other seen from above: wood between them, not a floor.
+    const faces = [box(60, 30, 300, 100), box(60, 30, 360.5, 100, {})].map((of, i) => ({ ...of, depth: 14, face: i === 0 ? 'top' : 'under' }));
+    expect(found({ recesses: faces }, 'recess-near-recess')[0]!.measured).toBeCloseTo(0.5, 9);
+    expect(found({ recesses: faces }, 'recess-floor-thin')).toEqual([]);
     // Neither has a corner within the other, as two boards laid over each other crosswise; one within the other; and the same.
     for (const other of [box(20, 120, 400, 100), box(30, 12, 400, 100, { radius: 6 }), box(150, 60, 400, 100)]) {
       for (const recesses of [[box(150, 60, 400, 100), other], [other, box(150, 60, 400, 100)]]) expect(found({ recesses }, 'recess-near-recess')[0]).toMatchObject({ measured: 0 });
