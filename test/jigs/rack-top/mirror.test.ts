@@ -45,7 +45,7 @@ test('a rack seen in a mirror is as sound as it was: the same is found, with the
   fc.assert(fc.property(any, (rack) => {
     const plain = said(given(rack, 'none'));
     if (plain.some(({ code }) => byPlace.has(code))) return;
-    if (plain.length === 0 || plain.every(({ severity }) => severity !== 'stop')) clean++;
+    if (plain.every(({ severity }) => severity !== 'stop')) clean++;
     for (const mirror of ['across', 'along'] as const) {
       const seen = said(given(rack, mirror));
       expect(seen.map(({ code, severity }) => [code, severity])).toEqual(plain.map(({ code, severity }) => [code, severity]));
