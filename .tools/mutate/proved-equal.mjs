@@ -28,7 +28,6 @@ export const provedEqual = [
   { file: 'src/jigs/rack-top/label-field.ts', rule: 'rounding', was: 'Math.floor(x1 / cell)', why: 'more cells hold the same thing' },
   { file: 'src/jigs/drill-guide/hole.ts', rule: 'sign', was: 'work.offset + radius * Math.sin(phi)', why: 'the greatest over a whole turn, and the other terms are the same on both sides' },
   { file: 'src/jigs/rack-top/hole.ts', rule: 'swapped-arguments', was: 'ellipseRun(hole.top, hole.under,', why: 'a run is the same both ways' },
-  { file: 'src/jigs/rack-top/refuse-recesses.ts', rule: 'limit', was: 's.at', why: 'more slots are measured than can meet the recess' },
   { file: 'src/sheets/tile-ink.ts', rule: 'swapped-arguments', was: 'cut.phases.set(ink, known)', why: 'what is only remembered: found again where it is not' },
   { file: 'src/geometry/vector3.ts', rule: 'swapped-arguments', was: 'subtract3(a, b)', why: 'a distance is the same both ways' },
   { file: 'src/jigs/rack-top/check-slots.ts', rule: 'swapped-arguments', was: 'axesApart(board, a, b)', why: 'the axes enter by the squares of their differences' },

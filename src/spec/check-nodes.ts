@@ -1,4 +1,4 @@
-import { isAlias, isMap, isPair, isScalar, isSeq, type Document, type Node, type YAMLMap } from 'yaml';
+import { isAlias, isMap, isPair, isScalar, isSeq, type Document, type Node, type YAMLMap, type YAMLSeq } from 'yaml';
 import { quote } from '../errors/quote.js';
 import type { Mistake } from '../errors/user-error.js';
 import { formatPath, type Path } from './path.js';
@@ -12,6 +12,7 @@ export function checkNodes(document: Document, source: SourceText): readonly Mis
   const left: { readonly node: unknown; readonly path: Path }[] = [{ node: document.contents, path: [] }];
   for (let next = left.pop(); next; next = left.pop()) {
     const { node, path } = next;
+    if ((isMap(node) || isSeq(node)) && node.items.length > mostEntries) return [tooManyEntries(node, path, source)];
     if (isMap(node)) {
       mistakes.push(...keyMistakes(node, path, source));
       for (const pair of node.items) left.push({ node: pair.value, path: [...path, keyOf(pair.key)] });
@@ -25,6 +26,13 @@ export function checkNodes(document: Document, source: SourceText): readonly Mis
   }
   return mistakes.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
 }
+
+/** Entries of one list or mapping: more than any piece has of anything, and few enough to be worked on. */
+export const mostEntries = 2000;
+
+const tooManyEntries = (node: YAMLMap | YAMLSeq, path: Path, source: SourceText): Mistake => ({
+  code: 'too-many-entries', path: formatPath(path), ...at(node, source), message: `has ${node.items.length} entries`, allowed: `at most ${mostEntries}`,
+});
 
 /** Aliases that one file may spend; a hundred repeat any honest block. */
 export const mostAliases = 100;

@@ -5,7 +5,7 @@ import { paperSchema, plainSheets, sheetsSchema } from './sheets-schema.js';
 import { shopSchema } from './shop-schema.js';
 
 /** More jigs than any piece needs; keeps a mistaken file from running for hours. */
-const mostJigs = 200;
+export const mostJigs = 200;
 
 /**
  * The top level of a spec. Jigs are left as they are: each is read by its own kind. What most specs leave out is made only where it

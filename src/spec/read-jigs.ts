@@ -9,6 +9,7 @@ import type { Path } from './path.js';
 import { readText } from './plain-fields.js';
 import type { YamlFile } from './read-yaml.js';
 import { schemaKeys } from './schema-keys.js';
+import { mostJigs } from './piece-schema.js';
 import { placeAt, positionAt } from './source-text.js';
 import type { JigEntry } from './spec.js';
 
@@ -25,7 +26,9 @@ export interface JigsRead {
 
 /** Reads each jig with its own kind's schema; a schema is made only for kinds that are used, once. */
 export function readJigs(yaml: YamlFile, kinds: Kinds, fields: FieldReader): JigsRead {
-  const entries: readonly unknown[] = Array.isArray(yaml.data['jigs']) ? yaml.data['jigs'] : [];
+  const given: readonly unknown[] = Array.isArray(yaml.data['jigs']) ? yaml.data['jigs'] : [];
+  // More than there may be are counted, by the schema of the whole, and not worked on.
+  const entries = given.length > mostJigs ? [] : given;
   const names = jigNames(entries.map((entry) => ({ kind: String(isEntry(entry) ? entry['kind'] : ''), given: givenName(entry) })));
   const schemas = new Map<string, ZodType>();
   const jigs: JigEntry[] = [];

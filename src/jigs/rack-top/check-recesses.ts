@@ -1,6 +1,5 @@
-import { gapBetween, hullOf } from './convex.js';
 import { holeName, holeRegion } from './hole.js';
-import { between, point } from '../../geometry/point.js';
+import { between } from '../../geometry/point.js';
 import type { RackTop } from './rack-top.js';
 import type { Recess } from './recess.js';
 import { leastCutter, radiusToSpare } from '../../shop/router.js';
@@ -10,7 +9,7 @@ import { cutterInto, deepestRecess, depthCure, shallowest } from './router-cures
 import { woodBetweenRecesses, woodToRecess } from './recess-webs.js';
 import { below, reportsAbout, type TopFinding, type Say } from './report.js';
 import { seatCentre, slotRegion } from './slot.js';
-import { recessBounds, woodAround } from './solve-recesses.js';
+import { woodAround } from './solve-recesses.js';
 
 const checkFloor = (recess: Recess, { board }: RackTop, say: Say): TopFinding[] => {
   const floor = board.thickness - recess.depth;
@@ -54,23 +53,18 @@ const checkCorners = (recess: Recess, { cutter, board }: RackTop, say: Say): Top
   }];
 };
 
-/** Regions farther than this from a recess's box are not measured, mm. */
-const reach = 30;
-
 const checkBeside = (recess: Recess, { board, slots, holes }: RackTop, say: Say): TopFinding[] => {
-  const { x0, y0, x1, y1 } = recessBounds(recess);
-  const frame = hullOf([point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)]);
   const edge = woodAround(recess.outline, board);
   const beside = [
     ...slots.map((s) => ({ code: 'recess-near-slot', what: `slot ${s.number}`, part: `slot-${s.number}` as const, region: slotRegion(board, s), middle: seatCentre(board, s) })),
     ...holes.map((h) => ({ code: 'recess-near-hole', what: holeName(h), part: `hole-${h.number}` as const, region: holeRegion(h), middle: between(h.top, h.under, 0.5) })),
-  ].filter(({ region }) => gapBetween(frame, region) < reach);
+  ];
   return [
     ...below({ measured: edge, ...wall }, (limit) => ({
       code: 'recess-near-edge', message: `Recess ${recess.number} leaves ${say(edge)} of wood to the board’s outline, less than ${say(limit)}.`, remedy: `Move it ${say.least(wall.sound - edge)} inwards.`,
     })),
     ...beside.flatMap(({ code, what, part, region, middle }) => {
-      const wood = woodToRecess(recess, region, middle);
+      const wood = woodToRecess(recess, region, middle, wall.sound);
       return reportsAbout([part], below({ measured: wood, ...wall }, (limit) => ({
         code, message: `Between recess ${recess.number} and ${what} there is ${say(wood)} of wood, less than ${say(limit)}.`,
         remedy: `Move one of them by ${say.least(wall.sound - wood)}.`,

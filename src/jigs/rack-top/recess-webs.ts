@@ -1,16 +1,23 @@
 import { boxesMeet, growBox } from '../../geometry/box.js';
 import { flattenPath } from '../../geometry/flatten-path.js';
-import { between, cross as crossProduct, distance, dot, subtract, type Point } from '../../geometry/point.js';
+import { between, cross as crossProduct, distance, dot, point, subtract, type Point } from '../../geometry/point.js';
 import { pointInPath } from '../../geometry/point-in-path.js';
-import { capsule, gapBetween, type Convex } from './convex.js';
+import { capsule, gapBetween, hullOf, type Convex } from './convex.js';
 import type { Recess } from './recess.js';
 import { recessBounds } from './solve-recesses.js';
 
 /** Chords along an outline for measuring webs keep within this of it, mm. */
 const measuring = 0.01;
 
-/** Wood between a recess and a region about `middle`, seen from above; negative where they meet. To 0.01 mm. */
-export const woodToRecess = (recess: Recess, region: Convex, middle: Point): number => {
+/** A recess's box as a region: nothing of the recess is nearer. */
+const frameOf = (recess: Recess): Convex => {
+  const { x0, y0, x1, y1 } = recessBounds(recess);
+  return hullOf([point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)]);
+};
+
+/** Wood between a recess and a region about `middle`, seen from above; negative where they meet; Infinity where the recess's box alone is as far off as `reach`. To 0.01 mm. */
+export const woodToRecess = (recess: Recess, region: Convex, middle: Point, reach: number): number => {
+  if (gapBetween(frameOf(recess), region) >= reach) return Infinity;
   const corners = flattenPath(recess.outline, measuring);
   const gap = corners.reduce((least, p, i) => Math.min(least, gapBetween(region, capsule(p, corners[(i + 1) % corners.length]!, 0))), Infinity);
   return gap > 0 && pointInPath(recess.outline, middle) ? -gap : gap;

@@ -109,10 +109,16 @@ const spline = (f: FieldReader) => z.strictObject({
   margin: f.length({ about: 'How far the groove stops short of the edges', min: 0, max: 500 }).default(f.units === 'inch' ? 19.05 : 20),
 }).meta({ description: 'Loose spline of the joints between the parts of the board' }).prefault({});
 
+/** Slots of one board, all rows together. */
+const mostSlots = 1000;
+
 /** What may be written for a rack top. Lengths come out in mm, angles in radians. */
 export const rackTopSchema = (f: FieldReader) => z.strictObject({
   board: board(f),
-  slots: z.union([slot(f), z.array(slot(f)).max(1000)]).default([]).meta({ description: 'Slots: one row by count and pitch, or a list of rows and single slots' }),
+  slots: z.union([slot(f), z.array(slot(f)).max(mostSlots)]).default([]).superRefine((rows, ctx) => {
+    const count = [rows].flat().reduce((sum, row) => sum + row.count, 0);
+    if (count > mostSlots) ctx.addIssue(customIssue({ code: 'too-many-slots', message: `come to ${count} slots`, allowed: `at most ${mostSlots} on a board` }, undefined));
+  }).meta({ description: 'Slots: one row by count and pitch, or a list of rows and single slots' }),
   holes: z.array(hole(f)).max(200).default([]).meta({ description: 'Holes for legs and posts' }),
   recesses: z.array(recess(f)).max(100).default([]).meta({ description: 'Recesses in the top or the underside' }),
   cutter: cutter(f),

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { expectFigures, figuresIn } from '../../support/remedy-figures.js';
 import { findingsOf, solved, type Given } from './rack.js';
 
@@ -20,6 +20,12 @@ describe('slots', () => {
       expect(solved({ slots: rows }).slots.map(({ number, edge, at: along }) => `${number} ${along} ${edge}`)).toEqual(['1 200 rear', '2 400 front', '3 400 rear', '4 600 front', '5 600 rear']);
     }
   });
+});
+
+test('a board has a thousand slots at most, all rows together', () => {
+  const rows = (counts: readonly number[]) => ({ board: { length: 50_000, width: 200, thickness: 27 }, slots: counts.map((count, i) => ({ ...one, count, pitch: 40, at: 100 + 20_000 * i })) });
+  expect(() => solved(rows([500, 501]))).toThrow(/come to 1001 slots/);
+  expect(solved(rows([490, 500])).slots).toHaveLength(990);
 });
 
 describe('a joint across the board', () => {
