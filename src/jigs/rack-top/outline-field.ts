@@ -3,10 +3,12 @@ import { GeometryError } from '../../errors/geometry-error.js';
 import { quote } from '../../errors/quote.js';
 import { boxHeight, boxWidth } from '../../geometry/box.js';
 import { pathBounds } from '../../geometry/bounds.js';
+import { flattenPath } from '../../geometry/flatten-path.js';
 import { pathDataFault } from '../../geometry/path-data-fault.js';
 import { pathsFromSvg } from '../../geometry/path-from-svg.js';
 import { pathEnd, type Path } from '../../geometry/path.js';
 import { distance, type Point } from '../../geometry/point.js';
+import { selfCrossing } from '../../geometry/self-crossing.js';
 import type { FieldReader } from '../../spec/fields.js';
 import { longestBoard } from './board.js';
 import { customIssue, type FieldIssue } from '../../spec/issue.js';
@@ -36,6 +38,14 @@ const openIssue = (path: Path, size: number): FieldIssue | undefined => {
   };
 };
 
+/** Chords that stand for an outline's curves keep within this share of its size: a tenth of a millimetre in a metre. */
+const fine = 1e-4;
+
+const crossingIssue = (path: Path, size: number): FieldIssue | undefined => {
+  const at = selfCrossing(flattenPath({ ...path, closed: true }, fine * size));
+  return at === undefined ? undefined : { code: 'outline-crosses-itself', message: `crosses itself at ${place(at)}, in its own units`, allowed: 'an outline that goes round once, such as M0 0 H80 V40 H0 Z' };
+};
+
 /** Why path data are not the one closed outline of a recess; undefined where they are. Each place is a character counted from 1. */
 export const outlineIssue = (data: string): FieldIssue | undefined => {
   const fault = pathDataFault(data);
@@ -53,7 +63,8 @@ export const outlineIssue = (data: string): FieldIssue | undefined => {
   if (path === undefined || paths.length > 1) return notOutline(`holds ${paths.length === 0 ? 'no outline' : `${paths.length} outlines`}, not one`);
   const box = pathBounds({ ...path, closed: true });
   if (!(boxWidth(box) > 0 && boxHeight(box) > 0)) return notOutline('encloses nothing');
-  return openIssue(path, Math.max(boxWidth(box), boxHeight(box)));
+  const size = Math.max(boxWidth(box), boxHeight(box));
+  return openIssue(path, size) ?? crossingIssue(path, size);
 };
 
 /** No arc is drawn of a greater half-axis, mm: over the longest board it differs from a straight run by 3 mm. */

@@ -15,12 +15,15 @@ const frameOf = (recess: Recess): Convex => {
   return hullOf([point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)]);
 };
 
-/** Wood between a recess and a region about `middle`, seen from above; negative where they meet; Infinity where the recess's box alone is as far off as `reach`. To 0.01 mm. */
-export const woodToRecess = (recess: Recess, region: Convex, middle: Point, reach: number): number => {
+/**
+ * Wood between a recess and a region that holds `inside`, seen from above; Infinity where the recess's box alone is as far off as `reach`. To
+ * 0.01 mm. Where they meet, less than 0: as far as one of them must move to clear the other, by the recess's hull.
+ */
+export const woodToRecess = (recess: Recess, region: Convex, inside: Point, reach: number): number => {
   if (gapBetween(frameOf(recess), region) >= reach) return Infinity;
   const corners = flattenPath(recess.outline, measuring);
   const gap = corners.reduce((least, p, i) => Math.min(least, gapBetween(region, capsule(p, corners[(i + 1) % corners.length]!, 0))), Infinity);
-  return gap > 0 && pointInPath(recess.outline, middle) ? -gap : gap;
+  return gap <= 0 || pointInPath(recess.outline, inside) ? gapBetween(hullOf(corners), region) : gap;
 };
 
 type Chord = readonly [Point, Point];
@@ -39,13 +42,13 @@ const toChord = (p: Point, [a, b]: Chord): number => {
   return distance(p, between(a, b, Math.min(1, Math.max(0, t))));
 };
 
-/** Wood between two recesses seen from above; at most 0 where they overlap; Infinity where their boxes are farther apart than `reach`. To 0.02 mm. */
+/** Wood between two recesses seen from above, to 0.02 mm; Infinity where their boxes are farther apart than `reach`. Where they overlap, less than 0: as far as their hulls must move apart. */
 export const woodBetweenRecesses = (a: Recess, b: Recess, reach: number): number => {
   if (!boxesMeet(growBox(recessBounds(a), reach), recessBounds(b))) return Infinity;
   const [of, against] = [flattenPath(a.outline, measuring), flattenPath(b.outline, measuring)];
   const [ours, theirs] = [chordsOf(of), chordsOf(against)];
   const isInside = pointInPath(b.outline, of[0]!) || pointInPath(a.outline, against[0]!);
-  if (isInside || ours.some((one) => theirs.some((other) => cross(one, other)))) return 0;
+  if (isInside || ours.some((one) => theirs.some((other) => cross(one, other)))) return gapBetween(hullOf(of), hullOf(against));
   const least = (points: readonly Point[], chords: readonly Chord[]): number =>
     points.reduce((near, p) => chords.reduce((nearer, chord) => Math.min(nearer, toChord(p, chord)), near), Infinity);
   return Math.min(least(of, theirs), least(against, ours));

@@ -4,7 +4,7 @@ import type { RackTop } from './rack-top.js';
 import { holeName, holeRegion } from './hole.js';
 import { woodToRecess } from './recess-webs.js';
 import type { TopFinding, Say } from './report.js';
-import { mouthRegion, seatCentre, slotRegion } from './slot.js';
+import { mouthCentre, mouthRegion, seatCentre, slotRegion } from './slot.js';
 
 const stop = { severity: 'stop', limit: 0 } as const;
 /** What is farther apart than this, mm, does not meet. */
@@ -18,7 +18,7 @@ export const refuseCrossedRecesses = ({ recesses, slots, holes, board }: Pick<Ra
     const cuts = [
       ...slots.map((s) => ({
         code: 'recess-meets-slot', what: `slot ${s.number}`,
-        wood: Math.min(...[slotRegion(board, s), mouthRegion(board, s)].map((region) => woodToRecess(recess, region, seatCentre(board, s), touch))),
+        wood: Math.min(woodToRecess(recess, slotRegion(board, s), seatCentre(board, s), touch), woodToRecess(recess, mouthRegion(board, s), mouthCentre(board, s), touch)),
       })),
       ...holes.map((h) => ({ code: 'recess-meets-hole', what: holeName(h), wood: woodToRecess(recess, holeRegion(h), between(h.top, h.under, 0.5), touch) })),
     ];

@@ -13,6 +13,14 @@ describe('outlineIssue', () => {
   it('tells how far the ends of an open outline are apart', () =>
     expect(outlineIssue(cutShort)).toMatchObject({ code: 'outline-open', got: 'begins at 0 0, ends at 10 40: 41.231 of its own units apart', allowed: expect.stringContaining('Z') }));
 
+  it('refuses what crosses itself, with the place; what touches itself passes', () => {
+    expect(outlineIssue('M0 0L10 6V0L0 6Z')).toMatchObject({ code: 'outline-crosses-itself', message: 'crosses itself at 5 3, in its own units' });
+    // A loop of one cubic, and two arcs that cross.
+    expect(outlineIssue('M0 0C40 40 -30 40 10 0V-9H0Z')?.code).toBe('outline-crosses-itself');
+    expect(outlineIssue('M0 0A10 10 0 0 1 20 0A10 10 0 0 1 20 -12L0 -12Z')?.code).toBe('outline-crosses-itself');
+    expect(outlineIssue('M0 0H10V5L5 0L0 5Z')).toBeUndefined();
+  });
+
   it('an end that lies off its start by more than rounding is open, and by rounding is not', () => {
     expect(outlineIssue('M0 0H100V40H0V0.011')).toMatchObject({ code: 'outline-open' });
     expect(outlineIssue('M0 0H100V40H0V0.009')).toBeUndefined();

@@ -92,14 +92,36 @@ describe('what is said of recesses', () => {
     expect(found({ recesses: faces }, 'recess-near-recess')[0]!.measured).toBeCloseTo(0.5, 9);
     expect(found({ recesses: faces }, 'recess-floor-thin')).toEqual([]);
     // Neither has a corner within the other, as two boards laid over each other crosswise; one within the other; and the same.
-    for (const other of [box(20, 120, 400, 100), box(30, 12, 400, 100, { radius: 6 }), box(150, 60, 400, 100)]) {
-      for (const recesses of [[box(150, 60, 400, 100), other], [other, box(150, 60, 400, 100)]]) expect(found({ recesses }, 'recess-near-recess')[0]).toMatchObject({ measured: 0 });
+    // To clear, as little as half of both one way or the other: 75 + 10 along; 30 + 6 across; 60 across.
+    for (const [other, way] of [[box(20, 120, 400, 100), 85], [box(30, 12, 400, 100, { radius: 6 }), 36], [box(150, 60, 400, 100), 60]] as const) {
+      for (const recesses of [[box(150, 60, 400, 100), other], [other, box(150, 60, 400, 100)]]) {
+        const over = found({ recesses }, 'recess-near-recess')[0]!;
+        expect(over.measured).toBeCloseTo(-way, 1);
+        expectFigures(over, [`≥ ${way + 6}`]);
+      }
     }
-    expect(pair(350)).toMatchObject({ measured: 0, message: 'Recesses 1 and 2 run into each other.' });
+    expect(pair(350).message).toBe('Recesses 1 and 2 run into each other.');
+    expect(pair(350).measured).toBeCloseTo(-10, 6);
+    expectFigures(pair(350), ['≥ 16']);
   });
 });
 
 describe('what is refused of recesses', () => {
+  it('one that meets a slot or a hole, and how far they must move apart: moved so far, whichever way it is nearest, they are clear', () => {
+    // A round of 100 over a hole of 30: 50 + 15, and 6 of wood. A box of 100 over the middle of a slot 26 wide: 50 + 13.
+    const hole = (by: number) => ({ holes: [{ round: 30, at: [400, 100], below: 0 }], recesses: [{ circle: 100, at: [400 + by, 100], depth: 8 }] });
+    const slot = (by: number) => ({ slots: { count: 1, item: 24, depth: 60, mouth: { ease: 0 } }, recesses: [box(100, 100, 400 + by, 60)] });
+    for (const [given, code, way] of [[hole, 'recess-meets-hole', 65], [slot, 'recess-meets-slot', 63]] as const) {
+      const meets = found(given(0), code)[0]!;
+      expect(meets.measured).toBeCloseTo(-way, 1);
+      expectFigures(meets, [`≥ ${way + 6}`, '= 6']);
+      const after = findingsOf(given(figuresIn(meets.remedy)[0]!)).map((f) => f.code);
+      expect(after.filter((each) => each.startsWith('recess-'))).toEqual(after.filter((each) => each === 'recess-corner'));
+    }
+    // A recess from 10 across over a slot that ends at 33: 23 farther in it is clear.
+    expect(found({ slots: { count: 1, item: 24, depth: 20, mouth: { ease: 0 } }, recesses: [box(300, 120, 400, 70)] }, 'recess-meets-slot')[0]!.measured).toBeCloseTo(-23, 6);
+  });
+
   const refused = (given: Given, code: string) => found(given, code)[0]!;
   const round = (diameter: number, more: Given = {}) => ({ recesses: [{ circle: diameter, at: [400, 100], depth: 8, ...more }] });
 
