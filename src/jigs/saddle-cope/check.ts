@@ -28,7 +28,8 @@ const wingFindings = ({ s, end, where, about, context }: Checked): readonly Repo
   const { main, branch, offset } = end.joint;
   const beside = Math.abs(offset);
   const ratio = (beside + branch) / main;
-  if (ratio <= thin) return [];
+  // What the remedy prints is at the limit, and as sound as it says.
+  if (ratio <= thin + 1e-9) return [];
   const { atLeast, atMost } = remediesIn(context.units);
   const isKnife = ratio > knife;
   const [branchMost, mainLeast] = [atMost(2 * (thin * main - beside)), atLeast((2 * (beside + branch)) / thin)];

@@ -33,6 +33,12 @@ test.each(cases)('what the remedy of %s says clears it, as printed', (code, of) 
   expect(failedCures(of)).toEqual([]);
 });
 
+test('a main at the very figure of the remedy is sound, whatever rounding leaves', () => {
+  // 39.015 ÷ 45.9 is 0.85, and a little more in a double.
+  expect(failedCures(spec('mm', 39.015, 43.35, { angle: 16, pin: { diameter: 0 } }))).toEqual([]);
+  expect(findingsIn(spec('mm', 39.015, 45.9, { pin: { diameter: 0 } })).map((f) => f.code)).not.toContain('wing-thin');
+});
+
 test('every cure of any cope clears its finding', () => {
   const size = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((mm) => Math.round(mm * 100) / 100);
   fc.assert(fc.property(fc.constantFrom('inch' as const, 'mm' as const), size(12, 60), size(0.55, 1.1), size(16, 90), size(-0.45, 0.45), (units, main, share, angle, aside) => {
