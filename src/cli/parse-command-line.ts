@@ -12,10 +12,16 @@ const plainWords = {
   'camel-case-expansion': false, 'dot-notation': false, 'parse-numbers': false, 'parse-positional-numbers': false, 'boolean-negation': false,
 };
 
-/** yargs drops a lone `-` from a list of positionals. It goes through as a word that no command line can hold, and comes back. */
+/**
+ * yargs drops a lone `-` from a list of positionals, and what stands behind `--`. Both go through behind a sign that no command line can hold, and
+ * come back without it.
+ */
 const standIn = '\u0000';
-const hideDash = (word: string): string => (word === '-' ? standIn : word);
-const showDash = (value: unknown): unknown => (Array.isArray(value) ? value.map(showDash) : value === standIn ? '-' : value);
+const hideDashes = (words: readonly string[]): string[] => {
+  const end = words.indexOf('--');
+  return words.flatMap((word, i) => (end >= 0 && i >= end ? (i === end ? [] : [`${standIn}${word}`]) : [word === '-' ? `${standIn}-` : word]));
+};
+const showDash = (value: unknown): unknown => (Array.isArray(value) ? value.map(showDash) : typeof value === 'string' && value.startsWith(standIn) ? value.slice(1) : value);
 const showDashes = (given: Arguments): Arguments => Object.fromEntries(Object.entries(given).map(([name, value]) => [name, showDash(value)]));
 
 const dashed = (name: string): string => (name.length > 1 ? `--${name}` : `-${name}`);
@@ -91,7 +97,7 @@ export const parseCommandLine = async (words: readonly string[], commands: reado
   const command = commands.find(({ name }) => name === firstWord(words));
   if (command === undefined) return parseBare(words, commands, parser(words, version, width));
   checkOptions(words, command);
-  const own = words.filter((_, index) => index !== words.indexOf(command.name)).map(hideDash);
+  const own = hideDashes(words.filter((_, index) => index !== words.indexOf(command.name)));
   let given: Arguments | undefined;
   // As yargs' default command: for a named one it sets the whole help text on every run, a tenth of a small draw's time.
   const ready = parser(own, version, width).scriptName(`roundwright ${command.name}`)

@@ -1,5 +1,7 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { emptyFolder, roundwright } from './run-command.js';
+import { emptyFolder, roundwright, saddleSpec } from './run-command.js';
 
 describe('wrong use ends with 2, one message and the nearest that would do', () => {
   const cases: readonly (readonly [name: string, args: readonly string[], said: readonly string[]])[] = [
@@ -40,4 +42,16 @@ test.each(['draw', 'check', 'print-test', 'printer', 'new', 'fields'])('%s --hel
 test('--version prints the version of the package', async () => {
   const { default: description } = await import('../../package.json', { with: { type: 'json' } });
   expect(roundwright(emptyFolder(), ['--version'])).toEqual({ code: 0, out: `${description.version}\n`, err: '' });
+});
+
+test('what stands behind -- is a file, be its name like an option or a single dash', () => {
+  const folder = emptyFolder();
+  for (const name of ['-r.yaml', '--json', 'r.yaml']) writeFileSync(join(folder, name), saddleSpec());
+  for (const args of [['check', '--', '-r.yaml'], ['check', '--', '--json'], ['check', '--json', '--', 'r.yaml', '-r.yaml']]) {
+    const { code, out, err } = roundwright(folder, args);
+    expect([args, code, err]).toEqual([args, 0, '']);
+    expect(out).toContain('brace saddle');
+  }
+  expect(roundwright(folder, ['check', '--', '-'], saddleSpec()).out).toContain('brace saddle');
+  expect(roundwright(folder, ['check', '--']).err).toContain('check needs a spec');
 });
