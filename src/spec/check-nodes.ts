@@ -1,5 +1,5 @@
-import { isAlias, isMap, isPair, isScalar, isSeq, type Document, type Node, type YAMLMap, type YAMLSeq } from 'yaml';
-import { quote } from '../errors/quote.js';
+import { isAlias, isMap, isNode, isPair, isScalar, isSeq, type Document, type Node, type YAMLMap, type YAMLSeq } from 'yaml';
+import { quote, visible } from '../errors/quote.js';
 import type { Mistake } from '../errors/user-error.js';
 import { formatPath, type Path } from './path.js';
 import { placeAt, type SourceText } from './source-text.js';
@@ -13,6 +13,11 @@ export function checkNodes(document: Document, source: SourceText): readonly Mis
   for (let next = left.pop(); next; next = left.pop()) {
     const { node, path } = next;
     if ((isMap(node) || isSeq(node)) && node.items.length > mostEntries) return [tooManyEntries(node, path, source)];
+    const tag = tagOf(node);
+    if (tag !== undefined && !plainTags.has(tag)) {
+      mistakes.push({ code: 'tagged', path: formatPath(path), ...at(node as Node, source), message: `carries the tag ${visible(shortTag(tag))}`, allowed: 'plain text, numbers, lists and mappings, without a tag' });
+      continue;
+    }
     if (isMap(node)) {
       mistakes.push(...keyMistakes(node, path, source));
       for (const pair of node.items) left.push({ node: pair.value, path: [...path, keyOf(pair.key)] });
@@ -26,6 +31,12 @@ export function checkNodes(document: Document, source: SourceText): readonly Mis
   }
   return mistakes.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
 }
+
+const core = 'tag:yaml.org,2002:';
+/** Tags that say no more than what a value is by itself. */
+const plainTags = new Set(['str', 'int', 'float', 'bool', 'null', 'map', 'seq'].map((name) => `${core}${name}`));
+const tagOf = (node: unknown): string | undefined => (isNode(node) ? (node as { readonly tag?: string }).tag : undefined);
+const shortTag = (tag: string): string => (tag.startsWith(core) ? `!!${tag.slice(core.length)}` : tag);
 
 /** Entries of one list or mapping: more than any piece has of anything, and few enough to be worked on. */
 export const mostEntries = 2000;

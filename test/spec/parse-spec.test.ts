@@ -98,6 +98,21 @@ describe('the digest', () => {
   });
 });
 
+describe('tags', () => {
+  it.each([['rounds: !!set { a }', '!!set'], ['rounds: !!omap [a: 1]', '!!omap'], ['revision: !!binary aGk=', '!!binary'], ['revision: !shout hi', '!shout']])('of %s are refused by their names', (line, tag) => {
+    try {
+      parse(piece(line));
+      expect.unreachable();
+    } catch (error) {
+      const [mistake] = (error as UserError).mistakes;
+      expect(`${mistake!.code} ${mistake!.message}`).toMatch(/^(?:tagged|not-yaml)/);
+      if (mistake!.code === 'tagged') expect(mistake!.message).toContain(tag);
+      expect(formatMistakes(error as UserError)).not.toContain('not a mapping');
+    }
+  });
+  it('that say what a value is anyway are read', () => expect(parse(piece('revision: !!str 3')).revision).toBe('3'));
+});
+
 describe('text that looks like a number', () => {
   it.each([['1.10', '1.10'], ['007', '007'], ['1e3', '1e3'], ['0x1F', '0x1F'], ['.nan', '.nan'], ['.inf', '.inf'], ['-0', '-0'], ['3', '3'], ['"1.10"', '1.10'], ['1_000', '1_000']])('revision: %s is printed as it is written, and so are a title and a name', (written, text) => {
     const spec = parse(`title: ${written}\nrevision: ${written}\njigs:\n  - { kind: collar, name: ${written}, on: 20, angle: 30 }\n`);
