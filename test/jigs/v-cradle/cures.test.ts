@@ -41,6 +41,19 @@ test.each(cases)('what the remedy of %s says clears it, as printed', (code, of) 
   expect(failedCures(of)).toEqual([]);
 });
 
+test('a flat that would leave the block’s walls thin is no cure by itself: the block’s width goes with it', () => {
+  // The groove is 2·19·tan 39.35° = 31.158 wide and grows by the flat of 1.1906, 3/64 in: with 6 on each side 44.349.
+  const of = (width: number) => cradleOf('inch', { includedAngle: 78.7, flat: '0 mm', depth: '19 mm', block: { width: `${width} mm`, height: '40 mm' } });
+  const tooth = (width: number) => findingsIn(of(width)).find((f) => f.code === 'tooth-past-flank')!;
+  expect(tooth(43.2).would).toEqual([]);
+  expect(tooth(43.2).remedy).toContain('in a block at least');
+  const wide = Number(/([\d.]+) mm\) wide/.exec(tooth(43.2).remedy)![1]);
+  expect(wide).toBeGreaterThanOrEqual(44.3);
+  expect(wide).toBeLessThan(44.8);
+  expect(tooth(44.4).would.map(({ field }) => field)).toEqual(['flat']);
+  expect(failedCures(of(44.4))).toEqual([]);
+});
+
 test('every cure of any cradle with one fault clears it', () => {
   const size = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((mm) => Math.round(mm * 10) / 10);
   fc.assert(fc.property(
