@@ -21,7 +21,7 @@ import { sheetNumbersFrom } from './sheet-numbers.js';
 import { sheetsAsked } from './sheet-options.js';
 import { usageError } from './usage-error.js';
 import { makeFolder, makeInnerFolder, writeFile } from './write-file.js';
-import { removeLeftOver } from './left-over.js';
+import { removeLeftOver, removeParts } from './left-over.js';
 import { quote } from '../errors/quote.js';
 
 /** What a draw of one spec came to. */
@@ -83,6 +83,7 @@ const write = async ({ checked, folder, request, sheets, formats, font }: Plan, 
   const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.codes);
   const files: string[] = [];
   makeFolder(folder);
+  removeParts(folder);
   for await (const file of drawnFiles({ report: checked.report, request, set, font, formats, only, io })) {
     const path = join(file.folder === undefined ? folder : makeInnerFolder(folder, file.folder), file.name);
     writeFile(path, file.bytes);

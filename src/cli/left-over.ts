@@ -2,6 +2,22 @@ import { lstatSync, readdirSync, rmSync } from 'node:fs';
 import { join, sep } from 'node:path';
 
 const sheetName = /^\d{2,4}\.svg$/;
+const partName = /^\.[0-9a-f]+\.roundwright-part$/;
+/** No file is written for so long, ms: what is older was left by a run that was ended midway. */
+const longestWrite = 3_600_000;
+
+/** Takes away the half files of earlier runs in a folder, as far as it may. No link is followed. */
+export const removeParts = (folder: string): void => {
+  try {
+    for (const entry of readdirSync(folder, { withFileTypes: true }).filter(({ name }) => partName.test(name))) {
+      const path = join(folder, entry.name);
+      const written = lstatSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Infinity;
+      if (entry.isFile() && Date.now() - written > longestWrite) rmSync(path, { force: true });
+    }
+  } catch {
+    // A folder that cannot be listed or swept can still be written into.
+  }
+};
 
 /**
  * Takes away what an earlier, longer run left among the single sheets: `NN.svg` in the given folder that this run did not

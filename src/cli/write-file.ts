@@ -1,4 +1,5 @@
 import { closeSync, lstatSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { randomBytes } from 'node:crypto';
 import { dirname, join, resolve } from 'node:path';
 import { WriteError, writeErrorFrom } from './write-error.js';
 
@@ -6,10 +7,9 @@ const writeAll = (handle: number, bytes: Uint8Array): void => {
   for (let done = 0; done < bytes.length;) done += writeSync(handle, bytes, done);
 };
 
-/** A temporary file beside the target, so that the rename stays on one disk. `wx`: never through a link that is already there. */
+/** A temporary file beside the target, so that the rename stays on one disk; its name is nobody else's, on whatever machine. `wx`: never through a link that is already there. */
 const writeTemporary = (path: string, bytes: Uint8Array): string => {
-  const temporary = join(dirname(path), `.${process.pid}.roundwright-part`);
-  rmSync(temporary, { force: true });
+  const temporary = join(dirname(path), `.${randomBytes(12).toString('hex')}.roundwright-part`);
   const handle = openSync(temporary, 'wx', 0o666);
   try {
     writeAll(handle, bytes);

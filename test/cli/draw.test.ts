@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { chmodSync, existsSync, lstatSync, mkdirSync, openSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, lstatSync, mkdirSync, openSync, readFileSync, readdirSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { command, emptyFolder, roundwright, saddleSpec } from './run-command.js';
@@ -253,4 +253,16 @@ test.skipIf(process.platform === 'win32')('a shop file that is a pipe, a device,
     expect(err).not.toContain('root');
     expect(err).toMatch(shop === 'secret' ? /^secret: / : /^piece\.yaml:7:7: /);
   }
+});
+
+test('half files that an ended run left are swept, those of a run that may still write are not', () => {
+  const folder = folderWith(saddleSpec());
+  mkdirSync(join(folder, 'x'));
+  for (const [name, hours] of [['.0123456789abcdef01234567.roundwright-part', 2], ['.fedcba9876543210fedcba98.roundwright-part', 0], ['.42.roundwright-part', 2], ['.mine.roundwright-part', 2]] as const) {
+    writeFileSync(join(folder, 'x', name), 'half');
+    const then = Date.now() / 1000 - 3600 * hours;
+    utimesSync(join(folder, 'x', name), then, then);
+  }
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--quiet']).code).toBe(0);
+  expect(readdirSync(join(folder, 'x')).filter((name) => name.endsWith('part')).sort()).toEqual(['.fedcba9876543210fedcba98.roundwright-part', '.mine.roundwright-part']);
 });
