@@ -51,13 +51,17 @@ function readRounds(written: unknown, fields: FieldReader): { readonly rounds: R
   };
 }
 
-/** A round's name must be fit to print, and must not read as a diameter. */
+/** What stands where a round may stand and is none: `onto: flat`. */
+const keptWords = ['flat'];
+
+/** A round's name must be fit to print, and must not read as a diameter or as a word that fields keep for what is no round. */
 function roundNameMistakes(yaml: YamlFile, units: Units): readonly Mistake[] {
   const written = yaml.data['rounds'];
   const names = typeof written === 'object' && written !== null && !Array.isArray(written) ? Object.keys(written) : [];
   return names.flatMap((name): readonly Mistake[] => {
     const text = readText(name, 60);
     if ('issue' in text) return [mistakeAt(text.issue, ['rounds', name], yaml)];
+    if (keptWords.includes(name)) return [mistakeAt({ code: 'name-is-kept', message: 'names a round, but says that there is none, as in onto: flat', allowed: 'any other name' }, ['rounds', name], yaml)];
     if ('refusal' in parseLength(name, units)) return [];
     const allowed = 'a name that is not a length';
     return [mistakeAt({ code: 'name-is-a-length', message: 'names a round, but reads as a length', allowed }, ['rounds', name], yaml)];

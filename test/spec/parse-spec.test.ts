@@ -98,6 +98,13 @@ describe('the digest', () => {
   });
 });
 
+describe('a round', () => {
+  it('cannot be called flat, which says in fields that there is none', () => {
+    expect(codes(piece('rounds: { flat: 20 mm }'))).toEqual(['name-is-kept']);
+    expect(parse(piece('rounds: { flat bar: 20 mm, Flat: 21 mm }')).rounds['flat bar']?.diameter).toBe(20);
+  });
+});
+
 describe('tags', () => {
   it.each([['rounds: !!set { a }', '!!set'], ['rounds: !!omap [a: 1]', '!!omap'], ['revision: !!binary aGk=', '!!binary'], ['revision: !shout hi', '!shout']])('of %s are refused by their names', (line, tag) => {
     try {
