@@ -202,7 +202,6 @@ test('a shop file is read from the spec’s folder; one that is not there is a m
   expect(code).toBe(2);
   expect(err).toContain('no such file');
   writeFileSync(join(folder, 'our-shop.yaml'), 'units: inch\nsaw: { maxReading: 60 }\n');
-  expect(roundwright(folder, ['check', 'piece.yaml']).code).toBe(0);
 });
 
 const rackJig = (name: string, length: number): string => `  - { kind: rack-top, ${name === '' ? '' : `name: ${name}, `}board: { length: ${length} mm, width: 200 mm, thickness: 27 mm } }\n`;
@@ -265,4 +264,22 @@ test('half files that an ended run left are swept, those of a run that may still
   }
   expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--quiet']).code).toBe(0);
   expect(readdirSync(join(folder, 'x')).filter((name) => name.endsWith('part')).sort()).toEqual(['.fedcba9876543210fedcba98.roundwright-part', '.mine.roundwright-part']);
+});
+
+test('a refusal of the sheets stands at the spec’s own line, names the option that made it, or neither', () => {
+  const folder = emptyFolder();
+  const refused = (spec: string, args: readonly string[] = []) => {
+    writeFileSync(join(folder, 'piece.yaml'), spec);
+    const { code, err } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', ...args]);
+    expect([code, existsSync(join(folder, 'x'))]).toEqual([2, false]);
+    return err;
+  };
+  expect(refused(saddleSpec({ more: 'sheets: { overlap: 4 in }\n' }))).toMatch(/^piece\.yaml:7:20: sheets\.overlap/);
+  expect(refused(saddleSpec({ more: 'sheets:\n  margins: { left: 3 in, right: 3 in }\n' }))).toMatch(/^piece\.yaml:8:12: sheets\.margins/);
+  expect(refused(saddleSpec().replace('paper: letter', 'paper: { width: 4 in, height: 7 in }'))).toMatch(/^piece\.yaml:3:8: paper/);
+  expect(refused(saddleSpec(), ['--overlap', '4 in'])).toMatch(/^piece\.yaml: --overlap/);
+  expect(refused(saddleSpec({ more: 'sheets: { overlap: 0.5 in }\n' }), ['--overlap', '4 in'])).toMatch(/^piece\.yaml: --overlap/);
+  expect(refused(saddleSpec(), ['--margins', '4 in'])).toMatch(/^piece\.yaml: --margins/);
+  writeFileSync(join(folder, 'piece.yaml'), saddleSpec({ more: 'sheets: { margins: { left: 3 in, right: 3 in } }\n' }));
+  expect(roundwright(folder, ['check', 'piece.yaml']).err).toMatch(/^piece\.yaml:7:20: sheets\.margins/);
 });
