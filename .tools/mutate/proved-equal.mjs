@@ -37,4 +37,7 @@ export const provedEqual = [
   { file: 'src/sheets/pack.ts', rule: 'condition', was: 'k < i', why: 'of two free places that are the same, one stays' },
   { file: 'src/sheets/print-scale.ts', rule: 'swapped-arguments', was: 'skewOf(measured.diagonals, a, b)', why: 'the sides enter by their product' },
   { file: 'src/sheets/strip-text.ts', rule: 'swapped-arguments', was: 'wrapped.set(key, lines)', why: 'what is only remembered: found again where it is not' },
+  { file: 'src/geometry/arc-to-cubics.ts', rule: 'swapped-arguments', was: 'greatestHalfDiameter(arc.u, arc.v)', why: 'the two enter by the sum and the square of the difference of their squares, and by their product' },
+  { file: 'src/jigs/rack-top/recess-webs.ts', rule: 'swapped-arguments', was: 'subtract(to, from)', why: 'both sides turn their signs, and it is only asked whether they differ' },
+  { file: 'src/geometry/point-in-path.ts', rule: 'limit', was: 'i < knots.length', why: 'past the last knot the crossing is at no x, which is not to the right of anything' },
 ];

@@ -139,6 +139,13 @@ describe('offsetPath of lines and circular arcs', () => {
     expect(pathArea(offsetPath(mouth, 2))).toBeGreaterThan(0);
   });
 
+  it('refuses a free-form outline that falls into two', () => {
+    const corners = polyline([point(0, 0), point(30, 0), point(30, 12), point(50, 12), point(50, 0), point(80, 0), point(80, 30), point(50, 30), point(50, 18), point(30, 18), point(30, 30)], true);
+    const neck: Path = { ...corners, segments: [...corners.segments, { kind: 'cubic', c1: point(20, 30), c2: point(10, 30), to: point(0, 30) }] };
+    expect(() => offsetPath(neck, -3.5)).toThrow(GeometryError);
+    expect(pathArea(offsetPath(neck, -2.5))).toBeGreaterThan(0);
+  });
+
   it('refuses an open path', () => expect(() => offsetPath(polyline([point(0, 0), point(9, 9)]), 1)).toThrow(GeometryError));
 });
 

@@ -100,6 +100,13 @@ describe('choosePlan', () => {
     expect(plan.grid.x.seams).toEqual(seams.top.along);
   });
 
+  it('takes seams that are given across alone, though they make more sheets than the plain grid', () => {
+    const { wishes } = requestFor([]);
+    const across = [100, 200, 300];
+    const plan = planOf(plainDrawing('top', [rectangle(0, 0, 150, 400)]), { wishes: { ...wishes, turn: 'portrait', seams: { top: { along: [], across } } } });
+    expect([plan.grid.y.seams, plan.tiles.length]).toEqual([across, 4]);
+  });
+
   it('refuses given seams that leave more between them than a sheet holds, or too little for the marks', () => {
     const { wishes } = requestFor([]);
     const given = (along: number[]): LayoutRequest['wishes'] => ({ ...wishes, seams: { top: { along, across: [] } } });

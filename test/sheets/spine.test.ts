@@ -47,6 +47,13 @@ describe('withSpine', () => {
     }
   });
 
+  it('sets no figure where a line runs on either side of the spine', () => {
+    const figuresOf = (more: readonly Shape[]): string[] => withSpine({ ...board, items: [...board.items, ...more] }, 'mm', testFont).flatMap((i) => (i.kind === 'lettering' && i.part === 'station' ? [i.text] : []));
+    const lines = [97.5, 103].map((y) => shape('cut', line(point(1250, y), point(1350, y)), 'level'));
+    expect(figuresOf([])).toContain('1300 mm');
+    expect(figuresOf(lines)).not.toContain('1300 mm');
+  });
+
   it('sets a figure over a slanting line that leaves room beside it', () => {
     const slant = shape('cut', line(point(480, 60), point(560, 140)), 'slant');
     const figures = withSpine({ ...board, items: [...board.items, slant] }, 'mm', testFont).filter((i): i is Lettering => i.kind === 'lettering' && i.part === 'station');

@@ -24,6 +24,9 @@ describe('findings on the hole (limits: common practice)', () => {
   it('skin-thin below 5 mm beside an offset hole, skin-very-thin below 3', () => {
     expect(triggered('skin-thin', { ...inPost, offset: 10.01 }, { ...inPost, offset: 10 })).toEqual(onlyFound);
     expect(triggered('skin-very-thin', { ...inPost, offset: -12.01 }, { ...inPost, offset: -12 })).toEqual(onlyFound);
+    // 12 − 7.5 = 4.5 on either side of a hole through the axis: that is the share’s finding.
+    const thin: Given = { onto: round(24), drill: 15, angle: square };
+    expect(triggered('skin-thin', { ...thin, offset: 0.01 }, thin)).toEqual(onlyFound);
   });
 
   it('far-wall-thin below 6 mm, far-wall-very-thin below 4, breaks-through below 0; the depth it offers is free', () => {

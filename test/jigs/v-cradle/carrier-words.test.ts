@@ -59,6 +59,8 @@ describe('what is said of a carrier', () => {
     // The end stands square to its own cut, at 90° less the turn: a millimetre of width is 1 ÷ sin 70° of seat.
     expectFigures(finding, [`≥ ${width + 7 * Math.sin(rad(70))}`]);
     expect(finding.message).toContain('rocks');
+    const little = at(Number((width - 17.5 * Math.sin(rad(70))).toFixed(3)));
+    expect([little.c.seat, little.finding.severity, little.finding.message.includes('rocks')]).toEqual([expect.closeTo(0.5, 2), 'warn', true]);
     const gone = at(Number((width - 20).toFixed(3))).finding;
     expect([gone.severity, gone.measured < 0, gone.message.includes('takes away all')]).toEqual(['stop', true, true]);
   });
