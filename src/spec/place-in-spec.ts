@@ -16,10 +16,12 @@ const isSaid = (data: unknown, steps: readonly string[]): boolean => {
 
 /** Mistakes found after the spec was read, each with its line where the spec itself says what is wrong; the others, of what holds by default, without. */
 export function placeInSpec(mistakes: readonly Mistake[], { file, text }: { readonly file: string; readonly text: string }): readonly Mistake[] {
+  const isUnplaced = ({ path, line, file: other }: Mistake): boolean => path !== '' && line === undefined && other === undefined;
+  if (!mistakes.some(isUnplaced)) return mistakes;
   const yaml = readYaml(file, text);
   if ('mistakes' in yaml) return mistakes;
   return mistakes.map((mistake) => {
     const steps = stepsOf(mistake.path);
-    return mistake.path === '' || mistake.line !== undefined || mistake.file !== undefined || !isSaid(yaml.data, steps) ? mistake : { ...mistake, ...placeAt(yaml.source, yaml.locate.value(steps)) };
+    return isUnplaced(mistake) && isSaid(yaml.data, steps) ? { ...mistake, ...placeAt(yaml.source, yaml.locate.value(steps)) } : mistake;
   });
 }
