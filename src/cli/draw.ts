@@ -10,6 +10,7 @@ import { nearestOf, textOption } from './arguments.js';
 import { findingsCode, printJson } from './check.js';
 import type { Arguments } from './command.js';
 import { correctionFrom } from './correction.js';
+import { deliver } from './deliver.js';
 import { drawnFiles, sheetFolder } from './drawn-files.js';
 import { drawnText } from './drawn-text.js';
 import { eachSpec, worst } from './each-spec.js';
@@ -20,8 +21,7 @@ import { readShopFile, type SpecText } from './read-source.js';
 import { sheetNumbersFrom } from './sheet-numbers.js';
 import { sheetsAsked } from './sheet-options.js';
 import { usageError } from './usage-error.js';
-import { makeFolder, makeInnerFolder, writeFile } from './write-file.js';
-import { removeLeftOver, removeParts } from './left-over.js';
+import { removeLeftOver } from './left-over.js';
 import { quote } from '../errors/quote.js';
 
 /** What a draw of one spec came to. */
@@ -81,15 +81,10 @@ const planFor = (given: Arguments, checked: Checked, asked: number, io: Io): Pla
 const write = async ({ checked, folder, request, sheets, formats, font }: Plan, io: Io): Promise<Draw> => {
   const set = layOut(request, font);
   const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.codes);
-  const files: string[] = [];
-  makeFolder(folder);
-  removeParts(folder);
-  for await (const file of drawnFiles({ report: checked.report, request, set, font, formats, only, io })) {
-    const path = join(file.folder === undefined ? folder : makeInnerFolder(folder, file.folder), file.name);
-    writeFile(path, file.bytes);
-    files.push(path);
-  }
-  if (only === undefined) removeLeftOver(folder, sheetFolder(request), files);
+  const drawn = drawnFiles({ report: checked.report, request, set, font, formats, only, io });
+  const files = await deliver(folder, drawn, (written) => {
+    if (only === undefined) removeLeftOver(folder, sheetFolder(request), written);
+  });
   return { checked, folder, files, sheets: set.count };
 };
 

@@ -6,13 +6,13 @@ const partName = /^\.[0-9a-f]+\.roundwright-part$/;
 /** No file is written for so long, ms: what is older was left by a run that was ended midway. */
 const longestWrite = 3_600_000;
 
-/** Takes away the half files of earlier runs in a folder, as far as it may. No link is followed. */
+/** Takes away the half files, and folders of half sets, of earlier runs in a folder, as far as it may. No link is followed. */
 export const removeParts = (folder: string): void => {
   try {
     for (const entry of readdirSync(folder, { withFileTypes: true }).filter(({ name }) => partName.test(name))) {
       const path = join(folder, entry.name);
       const written = lstatSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Infinity;
-      if (entry.isFile() && Date.now() - written > longestWrite) rmSync(path, { force: true });
+      if (!entry.isSymbolicLink() && Date.now() - written > longestWrite) rmSync(path, { force: true, recursive: true });
     }
   } catch {
     // A folder that cannot be listed or swept can still be written into.
