@@ -14,6 +14,9 @@ const flag = /[01]/y;
 const blank = /[\s]*/y;
 const comma = /[\s]*,?[\s]*/y;
 
+/** No figure of a drawing is greater: with such ones a curve's handles add up to what is no number any more. */
+const greatest = 1e12;
+
 /** Where a pattern that begins at `from` ends; undefined where it does not stand there. */
 const past = (pattern: RegExp, text: string, from: number): number | undefined => {
   pattern.lastIndex = from;
@@ -34,6 +37,7 @@ const readNumbers = (text: string, letter: string, from: number): number | PathD
   for (let i = 0; ; i++) {
     const at = past(i === 0 ? blank : comma, text, end) ?? end;
     const next = past(wantsFlag(command, i) ? flag : number, text, at);
+    if (next !== undefined && Math.abs(Number(text.slice(at, next))) > greatest) return { at, message: `no number of a drawing is beyond ${greatest}` };
     if (next !== undefined) { end = next; continue; }
     // Between two commands the grammar has room for blanks, not for a comma.
     const whole = i > 0 && i % wanted === 0 && !text.slice(end, at).includes(',');

@@ -1,5 +1,6 @@
 import { nearest } from '../errors/nearest.js';
 import { quote } from '../errors/quote.js';
+import { shown } from './field.js';
 import { fileName } from './file-name.js';
 import type { FieldIssue } from './issue.js';
 
@@ -46,6 +47,7 @@ export function kindIssue(kind: unknown, kinds: readonly string[]): FieldIssue |
   if (typeof kind === 'string' && kinds.includes(kind)) return undefined;
   const allowed = kinds.join(', ');
   if (kind === undefined || kind === null) return { code: 'missing-key', message: 'is missing', allowed };
-  const near = nearest(String(kind), kinds);
-  return { code: 'unknown-kind', message: 'is not a kind of jig', got: quote(String(kind)), allowed, ...(near === undefined ? {} : { nearest: near }) };
+  if (typeof kind !== 'string') return { code: 'unknown-kind', message: 'is not a kind of jig', got: shown(kind), allowed };
+  const near = nearest(kind, kinds);
+  return { code: 'unknown-kind', message: 'is not a kind of jig', got: quote(kind), allowed, ...(near === undefined ? {} : { nearest: near }) };
 }
