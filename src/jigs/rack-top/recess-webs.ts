@@ -28,7 +28,9 @@ export const woodToRecess = (recess: Recess, region: Convex, inside: Point, reac
 
 type Chord = readonly [Point, Point];
 
-const chordsOf = (corners: readonly Point[]): readonly Chord[] => corners.map((p, i) => [p, corners[(i + 1) % corners.length]!]);
+/** Where an outline stands still (two equal points, a side that its corners use up) there is no chord. */
+const chordsOf = (corners: readonly Point[]): readonly Chord[] =>
+  corners.map((p, i): Chord => [p, corners[(i + 1) % corners.length]!]).filter(([p, q]) => distance(p, q) > 0);
 
 /** Whether two chords cross: each has its ends on both sides of the other. */
 const cross = ([a, b]: Chord, [c, d]: Chord): boolean => {

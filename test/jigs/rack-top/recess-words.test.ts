@@ -87,6 +87,9 @@ describe('what is said of recesses', () => {
     expect(found({ recesses: [box(60, 30, 300, 60), box(60, 30, 320, 93.5)] }, 'recess-near-recess')[0]!.measured).toBeCloseTo(3.5, 9);
     const diagonal = found({ recesses: [box(60, 30, 300, 60, { radius: 6 }), box(60, 30, 300 + 60 + 0.2, 60 + 30 + 0.3, { radius: 6 })] }, 'recess-near-recess')[0]!;
     expect(diagonal.measured).toBeCloseTo(Math.hypot(12.2, 12.3) - 12, 1);
+    // Corners that use up the sides, and a point written twice: the rounded end, 10 about 320, is 3 off a round of 16 about 341.
+    const ends = [box(60, 20, 300, 100, { radius: 10 }), box(60, 20, 300, 100, { radius: 15 }), { path: 'M0 10A10 10 0 0 1 10 0L10 0L50 0A10 10 0 0 1 50 20L50 20H10A10 10 0 0 1 0 10Z', size: 60, at: [300, 100], depth: 8 }];
+    for (const end of ends) expect(found({ recesses: [end, { circle: 16, at: [341, 100], depth: 8 }] }, 'recess-near-recess')[0]!.measured).toBeCloseTo(3, 1);
     // In different faces, half a millimetre beside each other seen from above: wood between them, not a floor.
     const faces = [box(60, 30, 300, 100), box(60, 30, 360.5, 100, {})].map((of, i) => ({ ...of, depth: 14, face: i === 0 ? 'top' : 'under' }));
     expect(found({ recesses: faces }, 'recess-near-recess')[0]!.measured).toBeCloseTo(0.5, 9);
