@@ -3,6 +3,7 @@ import type { Mistake } from '../errors/user-error.js';
 import { visible } from '../errors/quote.js';
 import { checkNodes, mostAliases, tooManyAliases } from './check-nodes.js';
 import { makeLocator, type Locator } from './locate.js';
+import { tooMuchText } from './long-texts.js';
 import { placeAt, sourceText, type SourceText } from './source-text.js';
 
 /** A YAML file that holds one mapping, as plain data, with the means to find its places. */
@@ -108,7 +109,10 @@ function keepText(document: Document): void {
 function toData(source: SourceText, document: Document, duplicates: readonly Mistake[]): YamlFile | { readonly mistakes: readonly Mistake[] } {
   try {
     keepText(document);
-    return { source, locate: makeLocator(document), duplicates, data: document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown> };
+    const data = document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown>;
+    const locate = makeLocator(document);
+    const tooMuch = tooMuchText(data, locate, source);
+    return tooMuch === undefined ? { source, locate, duplicates, data } : { mistakes: [tooMuch] };
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;
     const at = placeAt(source, Math.max(0, source.text.search(/(?<=[\s[{,:-])\*/)));

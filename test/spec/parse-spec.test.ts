@@ -218,6 +218,14 @@ describe('files beyond reason are refused at once', () => {
     expect(quick(`title: &a Rack\nx:\n${'- *a\n'.repeat(100_000)}`)).toEqual(['too-many-entries']);
     expect(quick(`title: &a Rack\nx:\n${'- *a\n'.repeat(1900)}`)).toEqual(['anchors-multiply']);
   });
+  it('with more path data than a machine works through in a few seconds, counted as often as an alias repeats it', () => {
+    const path = 'M'.repeat(20_000);
+    const many = (count: number): string => `title: Rack\njigs: [${jig}]\nrounds:\n${Array.from({ length: count }, (_, n) => `  a${n}: ${path}`).join('\n')}\n`;
+    expect(quick(many(5))).not.toContain('too-much-text');
+    expect(quick(many(6))).toEqual(['too-much-text']);
+    expect(() => parse(many(6))).toThrow(expect.objectContaining({ mistakes: [expect.objectContaining({ path: 'rounds.a5', line: 9 })] }));
+    expect(quick(`title: Rack\njigs: [${jig}]\nrounds: { a: &p ${path}, b: [*p, *p, *p, *p, *p] }\n`)).toEqual(['too-much-text']);
+  });
   it('with 201 jigs', () => expect(quick(`title: Rack\njigs:\n${`  - ${jig}\n`.repeat(201)}`)).toEqual(['list-length']));
 });
 
