@@ -1,8 +1,10 @@
-import { fork, type ChildProcess } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { fork, spawnSync, type ChildProcess } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { longest } from './faults.js';
+import { finds } from './finds.js';
 import { families, fuzzCase, shares } from './fuzz-case.js';
 import { loadCommand } from './run-case.js';
 import { tryCase, type Tried } from './try-case.js';
@@ -12,7 +14,7 @@ import { tryCase, type Tried } from './try-case.js';
  * and looked at by independent readers. Workers run them; one that dies, hangs or grows is replaced, and the case is tried once more by itself.
  */
 const { values } = parseArgs({ options: {
-  seed: { type: 'string', default: '1' }, count: { type: 'string', default: '20000' }, from: { type: 'string', default: '0' }, case: { type: 'string' }, keep: { type: 'string' },
+  seed: { type: 'string', default: '1' }, count: { type: 'string', default: '20000' }, from: { type: 'string', default: '0' }, case: { type: 'string' }, keep: { type: 'string' }, finds: { type: 'boolean', default: false },
 } });
 const [seed, count, from] = [values.seed, values.count, values.from].map(Number) as [number, number, number];
 
@@ -118,7 +120,26 @@ const summary = (answers: readonly Answer[]): void => {
   if (found.length > 0) process.exitCode = 1;
 };
 
+/** What once broke the program, each in a process of its own: s of processor time and MB, the program itself and its font included. */
+const tryFinds = (): void => {
+  const folder = mkdtempSync(join(tmpdir(), 'roundwright-finds-'));
+  try {
+    for (const { name, spec, code } of finds) {
+      writeFileSync(join(folder, 'piece.yaml'), spec());
+      const measure = 'process.on("exit", () => { const { userCPUTime, systemCPUTime, maxRSS } = process.resourceUsage(); require("node:fs").writeFileSync("used", JSON.stringify([(userCPUTime + systemCPUTime) / 1e6, maxRSS / 1024])); })';
+      writeFileSync(join(folder, 'measure.cjs'), measure);
+      const { status } = spawnSync(process.execPath, ['--require', './measure.cjs', join(process.cwd(), 'dist/roundwright.cjs'), 'draw', 'piece.yaml', '--out', 'out', '--quiet'], { cwd: folder });
+      const [seconds, memory] = JSON.parse(readFileSync(join(folder, 'used'), 'utf8')) as [number, number];
+      console.log(`${name.padEnd(50)} ${seconds.toFixed(1).padStart(5)} s ${memory.toFixed(0).padStart(5)} MB   ended with ${status}${status === code ? '' : `, not ${code}`}`);
+      if (status !== code || seconds > longest || memory > mostMemory) process.exitCode = 1;
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+};
+
 if (process.send !== undefined) work();
+else if (values.finds) tryFinds();
 else if (values.case !== undefined) {
   keepCase(values.keep ?? tmpdir(), Number(values.case));
   console.log(await alone(Number(values.case)));
