@@ -10,7 +10,7 @@ import { usageError } from './usage-error.js';
 
 /** `--paper`, shared by the commands that print. */
 export const paperOption: Readonly<Record<string, Options>> = {
-  paper: { string: true, requiresArg: true, describe: `Paper instead of the spec's: ${Object.keys(papers).join(', ')}, or its sides: 280x430, "11in x 17in"` },
+  paper: { string: true, requiresArg: true, describe: `Paper instead of the spec's: ${Object.keys(papers).join(', ')}, or its sides: 280x430mm, 11x17in` },
 };
 
 /** Options that override what a spec says of its sheets. */
@@ -28,7 +28,9 @@ export const paperFrom = (given: Arguments, units: Units): Paper | undefined => 
   const paper = parsePaper(text, units);
   if (paper !== undefined) return paper;
   const names = Object.keys(papers);
-  throw usageError(`--paper: there is no ${quote(text)}`, { allowed: `${names.join(', ')}, or two sides of 90 to 5080 mm such as 280x430`, ...nearestOf(text, names) });
+  // Bare sides are in the spec's units; millimetres may be meant in a piece in inches.
+  const inMillimetres = parsePaper(text, 'mm') === undefined ? {} : { nearest: `${text}mm` };
+  throw usageError(`--paper: there is no ${quote(text)}`, { allowed: `${names.join(', ')}, or two sides with their unit, of 90 to 5080 mm (3 9⁄16″ to 200″), such as 280x430mm or 11x17in`, ...nearestOf(text, names), ...inMillimetres });
 };
 
 /** Papers sold in inches are measured in them. */

@@ -5,11 +5,12 @@ import { quote } from '../errors/quote.js';
 import { UserError, type Mistake } from '../errors/user-error.js';
 import type { JigEntry, Spec } from '../spec/spec.js';
 import type { AnyJigKind, Context, JigAsked, Outcome, Value, Values } from './jig.js';
+import { findingInReport, valuesInReport } from './report-figures.js';
 
 /** The kinds of jig that a spec may ask for, by the name in its `kind`. */
 export type Kinds = Readonly<Record<string, AnyJigKind>>;
 
-/** Numbers and findings of one jig, as `check --json` prints them: mm and degrees. No values where its geometry is refused. */
+/** Numbers and findings of one jig, as `check --json` prints them: mm and degrees, to 1e-6. No values where its geometry is refused. */
 export interface JigReport {
   readonly name: string;
   readonly kind: string;
@@ -60,10 +61,10 @@ const checkFinite = (value: Value, path: string): void => {
 
 const reportOf = (entry: JigEntry, kind: AnyJigKind, context: Context, outcome: Outcome<unknown>): JigReport => {
   const { name } = entry;
-  if ('refused' in outcome) return { name, kind: entry.kind, values: {}, findings: outcome.refused };
+  if ('refused' in outcome) return { name, kind: entry.kind, values: {}, findings: outcome.refused.map(findingInReport) };
   const values = kind.values(outcome.solution);
   checkFinite(values, 'values');
-  return { name, kind: entry.kind, values, findings: kind.check(outcome.solution, context) };
+  return { name, kind: entry.kind, values: valuesInReport(values), findings: kind.check(outcome.solution, context).map(findingInReport) };
 };
 
 /** A name that leads to no jig of the kind wanted, with those that it could have been. */

@@ -3,13 +3,16 @@ import { papers } from './paper.js';
 import { parseLength } from './parse-length.js';
 import type { Units } from './units.js';
 
-/** A paper by its name, or by two lengths with an x between: `280x430`, `11in x 17in`. Undefined for anything else. mm, upright. */
+/** A side with its unit: that of the other where it has none itself and the other does, as in `11x17in`. */
+const withUnit = (side: string, other: string): string => (/[^\d\s./⁄-]/.test(side) ? side : `${side}${/(?:mm|cm|in|inch|"|″)\s*$/.exec(other)?.[0] ?? ''}`);
+
+/** A paper by its name, or by two lengths with an x between: `280x430mm`, `11in x 17in`; a unit behind the second holds for both. Undefined for anything else. mm, upright. */
 export function parsePaper(text: string, units: Units): Paper | undefined {
   const name = text.trim().toLowerCase();
   if (Object.hasOwn(papers, name)) return papers[name];
   const [first, second, ...more] = name.split(/[x×]/);
   if (first === undefined || second === undefined || more.length > 0) return undefined;
-  const [a, b] = [parseLength(first, units), parseLength(second, units)];
+  const [a, b] = [parseLength(withUnit(first, second), units), parseLength(second, units)];
   if (!('value' in a) || !('value' in b) || !isPaperSide(a.value) || !isPaperSide(b.value)) return undefined;
   return ownPaper(a.value, b.value);
 }

@@ -16,6 +16,13 @@ describe('papers', () => {
     expect(parsePaper('11 × 17', 'inch')).toEqual({ name: '279.4x431.8', width: 279.4, height: 431.8 });
   });
 
+  it('take the unit behind the second side for both', () => {
+    for (const units of ['mm', 'inch'] as const) {
+      expect(parsePaper('110x170mm', units)).toEqual({ name: '110x170', width: 110, height: 170 });
+      for (const text of ['8-1/2x11in', '8 1/2 x 11 in', '8.5x11"', '21.59 x 27.94 cm', '8-1/2in x 279.4mm']) expect([text, parsePaper(text, units)]).toEqual([text, { name: '215.9x279.4', width: 215.9, height: 279.4 }]);
+    }
+  });
+
   it.each(['a5', '280', '280x', '0x430', '280x430x2', '280x9000', '__proto__', 'constructor'])('%s is none', (text) => {
     expect(parsePaper(text, 'mm')).toBeUndefined();
   });

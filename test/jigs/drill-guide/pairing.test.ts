@@ -110,7 +110,7 @@ describe('from, in a spec', () => {
     const { report, draw } = check(spec(', angle: 64, offset: 2, pin: { diameter: 9 }', ''));
     const guide = report.jigs.find((jig) => jig.name === 'guide')!;
     expect(guide.values['angle']).toBeCloseTo(64, 9);
-    expect(guide.values['depth']).toBeCloseTo((2 / 3) * 38 + 1.5, 9);
+    expect(guide.values['depth']).toBeCloseTo((2 / 3) * 38 + 1.5, 6);
     expect(guide.values['skin']).toBeCloseTo(19 - 2 - 4.5, 9);
     expect(guide.values['openingLength']).toBeGreaterThan(9 / Math.sin(radians(64)));
     expect(draw(testFont, ['guide'])[0]!.assumed).toEqual(['drill Ø 9 mm (23⁄64″)', 'post Ø 38 mm (1 1⁄2″)']);
