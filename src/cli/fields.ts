@@ -26,6 +26,7 @@ const shown = (field: FieldDescription, value: unknown): string => {
 
 const range = (field: FieldDescription): string => {
   const { min, max, choices } = field.meta ?? {};
+  if (field.sort === 'angle' && choices !== undefined) return `${figure(field, min ?? 0)} to ${figure(field, max ?? 0)}, or ${choices.join(' | ')}`;
   if (choices !== undefined) return choices.join(' | ');
   if (min === undefined || max === undefined || field.sort === 'text') return '';
   return `${figure(field, min)} to ${figure(field, max)}`;

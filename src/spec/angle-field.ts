@@ -1,5 +1,7 @@
 import type { ZodType } from 'zod';
+import { nearest } from '../errors/nearest.js';
 import { angleForms, parseAngle } from '../units/parse-angle.js';
+import type { Refusal } from '../units/refusal.js';
 import { degrees } from '../units/units.js';
 import { field, shown, wrongSort, type Read } from './field.js';
 import type { AngleNotes } from './fields.js';
@@ -9,20 +11,30 @@ import type { FieldIssue } from './issue.js';
 const slack = 1e-12;
 
 /** The schema of an angle within limits: radians out. */
-export function angleField({ about, min = 0, max = Math.PI / 2, beyondSquare }: AngleNotes): ZodType<number> {
-  return field((input) => readAngle(input, { min, max, beyondSquare }), { description: about, field: 'angle', min, max });
+export function angleField({ about, min = 0, max = Math.PI / 2, beyondSquare, words = {} }: AngleNotes): ZodType<number> {
+  const choices = Object.keys(words);
+  return field((input) => readAngle(input, { min, max, beyondSquare, words }), { description: about, field: 'angle', min, max, ...(choices.length === 0 ? {} : { choices }) });
 }
 
 interface Limits {
   readonly min: number;
   readonly max: number;
   readonly beyondSquare: string | undefined;
+  readonly words: Readonly<Record<string, number>>;
 }
 
-function readAngle(input: unknown, { min, max, beyondSquare }: Limits): Read<number> {
+/** A text that is no angle where a word may stand for one: the words are offered too, and the nearest. */
+const orWord = (input: string | number, { allowed = angleForms, ...rest }: Refusal, words: readonly string[]): Refusal => {
+  if (words.length === 0) return { allowed, ...rest };
+  const near = nearest(String(input), words);
+  return { ...rest, allowed: `${words.join(', ')}; or ${allowed}`, ...(near === undefined ? {} : { nearest: near }) };
+};
+
+function readAngle(input: unknown, { min, max, beyondSquare, words }: Limits): Read<number> {
   if (typeof input !== 'string' && typeof input !== 'number') return wrongSort('not-an-angle', input, 'an angle', angleForms);
+  if (Object.hasOwn(words, input)) return { value: words[input]! };
   const reading = parseAngle(input);
-  if ('refusal' in reading) return { issue: { code: 'not-an-angle', got: shown(input), ...reading.refusal } };
+  if ('refusal' in reading) return { issue: { code: 'not-an-angle', got: shown(input), ...orWord(input, reading.refusal, Object.keys(words)) } };
   const angle = reading.value;
   if (angle >= min - slack && angle <= max + slack) return { value: angle };
   const supplement = Math.PI - angle;

@@ -26,6 +26,8 @@ export interface AngleNotes extends FieldNotes {
   readonly max?: number;
   /** For an angle between two lines, where one past 90° is answered with its supplement: what is then so, as a sentence. */
   readonly beyondSquare?: string;
+  /** Words that may stand for an angle, radians. */
+  readonly words?: Readonly<Record<string, number>>;
 }
 
 /**

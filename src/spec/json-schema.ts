@@ -107,9 +107,9 @@ const forms: Readonly<Record<FieldMeta['field'], (meta: FieldMeta) => Json>> = {
     $ref: '#/$defs/length',
     description: `${description}. Length, ${lengthFigure(min, 'mm')} to ${lengthFigure(max, 'mm')}`,
   }),
-  angle: ({ description, min = 0, max = 0 }) => ({
-    $ref: '#/$defs/angle',
-    description: `${description}. Angle, ${degreesShown(min)} to ${degreesShown(max)}`,
+  angle: ({ description, min = 0, max = 0, choices }) => ({
+    ...(choices === undefined ? { $ref: '#/$defs/angle' } : { anyOf: [{ enum: choices }, { $ref: '#/$defs/angle' }] }),
+    description: `${description}. Angle, ${degreesShown(min)} to ${degreesShown(max)}${choices === undefined ? '' : `, or ${choices.join(', ')}`}`,
   }),
   number: ({ description, min, max }) => ({ type: 'number', minimum: min, maximum: max, description }),
   count: ({ description, min, max }) => ({ type: 'integer', minimum: min, maximum: max, description }),

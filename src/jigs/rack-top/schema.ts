@@ -52,7 +52,7 @@ const hole = (f: FieldReader) => z.strictObject({
   lean: f.angle({ about: 'Lean of the leg from square to the face', max: radians(60) }).default(0),
   toward: f.angle({
     about: 'Compass turn of the lean, in the direction in which the leg goes up: 0 along the board to the right, counter-clockwise seen from above',
-    min: -2 * Math.PI, max: 2 * Math.PI,
+    min: -2 * Math.PI, max: 2 * Math.PI, words: { right: 0, rear: Math.PI / 2, left: Math.PI, front: (3 * Math.PI) / 2 },
   }).default(0),
   above: f.length({ about: 'How far the leg goes on above the top face; 0: it ends there', max: 3000 }).default(0),
   below: f.length({ about: 'How far down what hangs could meet the leg', max: 3000 }).default(300),

@@ -30,8 +30,8 @@ jigs:
       mouth: { ease: 1/4 } # or { flare: 7, run: 1 }
       edge: front          # front, rear or alternate
     holes:                 # at: [along, across] from the left front corner, seen from above
-      - { round: post, at: [4-1/2, 3-3/4], lean: 8, toward: 180, below: 12 }   # the leg goes up to the left
-      - { round: post, at: [25-1/2, 3-3/4], lean: 8, toward: 0, below: 12 }    # and here to the right
+      - { round: post, at: [4-1/2, 3-3/4], lean: 8, toward: left, below: 12 }   # the leg goes up to the left
+      - { round: post, at: [25-1/2, 3-3/4], lean: 8, toward: right, below: 12 }  # and here to the right
     # recesses:
     #   - { circle: 2, at: [15, 4-1/2], depth: 3/8 }
     #   - { box: { width: 4, height: 1-1/2 }, at: [15, 4-1/2], depth: 3/8 }

@@ -7,7 +7,8 @@ import { rackTop } from '../../../src/jigs/rack-top/index.js';
 import { testFont } from '../../support/font.js';
 import { figure, setUpOf, stepText } from '../../support/set-up-figures.js';
 import { cylinderSolid, solids } from '../../support/solids.js';
-import { context, findingsOf, patternsOf, slots, solved, type Given } from './rack.js';
+import { partShapes } from '../../support/read-svg.js';
+import { context, findingsOf, patternsOf, slots, solved, writeAndRead, type Given } from './rack.js';
 
 const rad = (deg: number): number => (deg * Math.PI) / 180;
 
@@ -160,4 +161,21 @@ test('cautions stay with their operation', () => {
   expect(of('rout-recess')).toMatch(/Plunge/);
   for (const code of ['cut-slots', 'rout-recess']) expect(of(code)).not.toMatch(/chuck|starting pin/);
   expect(of('join')).not.toMatch(/Plunge|chuck/);
+});
+
+test.each([['right', 1, 0], ['rear', 0, -1], ['left', -1, 0], ['front', 0, 1]] as const)('a leg that leans toward the %s as it goes up enters the underside on the other side, and the words may be written for degrees', async (word, right, down) => {
+  const hole = (toward: unknown) => ({ holes: [{ round: 30, at: [400, 100], lean: 20, toward, below: 0 }] });
+  const top = patternsOf(hole(word)).values().next().value!;
+  // On paper the rear is up: y grows downwards. As written and read back.
+  const { svg } = await writeAndRead(top);
+  const middle = (part: string): Point => {
+    const { x0, y0, x1, y1 } = pathBounds(partShapes(svg, part)[0]!.subpaths[0]!);
+    return { x: (x0 + x1) / 2, y: (y0 + y1) / 2 };
+  };
+  const [above, under] = [middle('hole-1-top'), middle('hole-1-under')];
+  const run = 27 * Math.tan(rad(20));
+  expect(under.x - above.x).toBeCloseTo(-right * run, 3);
+  expect(under.y - above.y).toBeCloseTo(-down * run, 3);
+  expect(solved(hole(word)).holes[0]!.toward).toBeCloseTo(solved(hole({ right: 0, rear: 90, left: 180, front: 270 }[word])).holes[0]!.toward, 12);
+  expect(() => solved(hole('reer'))).toThrow();
 });
