@@ -1,3 +1,4 @@
+import { quote } from '../errors/quote.js';
 import type { Correction } from '../sheets/layout-request.js';
 import { nominalBars, printScale, type MeasuredPrint } from '../sheets/print-scale.js';
 import type { Spec } from '../spec/spec.js';
@@ -12,6 +13,8 @@ import { usageError } from './usage-error.js';
 export interface PrinterCorrection {
   readonly correction: Correction;
   readonly printer?: string;
+  /** What to know before its correction is used. */
+  readonly warnings: readonly string[];
 }
 
 /** The two diagonals of `--diagonals`, from the square's top left and from its top right; mm. */
@@ -35,6 +38,10 @@ export const measuredFrom = (given: Arguments, units: Units): MeasuredPrint | un
   return { xBar, yBar, ...(diagonals === undefined ? {} : { diagonals }) };
 };
 
+/** Another tray pulls the paper otherwise: what was measured on one paper is a guess for another. */
+const otherPaper = (printer: string, measuredOn: string, paper: string): string =>
+  `${quote(printer)} was measured on ${measuredOn}, and this is ${paper}: see that both bars are true, or measure it on ${paper}: roundwright print-test --paper ${paper}`;
+
 /**
  * The correction asked for: `--printer` takes a kept one, `--x-bar` and `--y-bar` take the bars as measured on the spec's own
  * first sheet; none otherwise. Refuses both together, and measures that no printer makes (print-scale says which setting does).
@@ -44,9 +51,9 @@ export const correctionFrom = (given: Arguments, { paper, units, sheets }: Pick<
   const measured = measuredFrom(given, units);
   if (name !== undefined && measured !== undefined) throw usageError('--printer and measured bars are both given', { allowed: 'one of the two' });
   if (name !== undefined) {
-    const { x, y, name: printer } = readProfile(name, io);
-    return { correction: { x, y }, printer };
+    const { x, y, name: printer, paper: measuredOn } = readProfile(name, io);
+    return { correction: { x, y }, printer, warnings: measuredOn === paper.name ? [] : [otherPaper(printer, measuredOn, paper.name)] };
   }
-  if (measured === undefined) return { correction: { x: 1, y: 1 } };
-  return { correction: printScale(measured, { nominal: nominalBars(paper, units, sheets), units, landscape: sheets.turn === 'landscape' }).correction };
+  if (measured === undefined) return { correction: { x: 1, y: 1 }, warnings: [] };
+  return { correction: printScale(measured, { nominal: nominalBars(paper, units, sheets), units, landscape: sheets.turn === 'landscape' }).correction, warnings: [] };
 };

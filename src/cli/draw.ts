@@ -12,11 +12,13 @@ import type { Arguments } from './command.js';
 import { correctionFrom } from './correction.js';
 import { deliver } from './deliver.js';
 import { drawnFiles, sheetFolder } from './drawn-files.js';
-import { drawnText } from './drawn-text.js';
+import { drawnText, stopsText } from './drawn-text.js';
 import { eachSpec, worst } from './each-spec.js';
 import { formatsFrom, type Formats } from './formats.js';
 import type { Io } from './io.js';
 import { loadBundledFont } from './load-bundled-font.js';
+import { missingLetters } from './missing-letters.js';
+import { printWarnings } from './print-warnings.js';
 import { readShopFile, type SpecText } from './read-source.js';
 import { sheetNumbersFrom } from './sheet-numbers.js';
 import { sheetsAsked } from './sheet-options.js';
@@ -31,6 +33,8 @@ export interface Draw {
   /** Paths written, from the working folder. */
   readonly files: readonly string[];
   readonly sheets: number;
+  /** What could not be laid out as it should. */
+  readonly warnings: readonly string[];
 }
 
 const withSheets = (given: Arguments) => (spec: Spec): Spec => {
@@ -48,9 +52,9 @@ const jigsAsked = (given: Arguments, { spec, report }: Checked): readonly string
   throw usageError(`--jig: ${quote(spec.title)} has no jig ${quote(unknown)}`, { allowed: names.map(quote).join(', '), ...nearestOf(unknown, names) });
 };
 
-const requestFor = (given: Arguments, checked: Checked, font: Font, io: Io): LayoutRequest => {
+const requestFor = (given: Arguments, checked: Checked, font: Font): LayoutRequest => {
   const { spec, report } = checked;
-  return { ...layoutRequest(spec, report, checked.draw(font, jigsAsked(given, checked))), ...correctionFrom(given, spec, io) };
+  return layoutRequest(spec, report, checked.draw(font, jigsAsked(given, checked)));
 };
 
 const folderFor = (given: Arguments, { spec }: Checked, asked: number): string => {
@@ -70,11 +74,14 @@ interface Plan {
 }
 
 /** Everything that the words of the command decide, read before anything is laid out. */
-const planFor = (given: Arguments, checked: Checked, asked: number, io: Io): Plan => {
+const planFor = (given: Arguments, source: SpecText, asked: number, io: Io): Plan => {
   const font = loadBundledFont();
+  const checked = check({ ...source, kinds, readFile: readShopFile, adjust: withSheets(given) });
+  const { warnings, ...corrected } = correctionFrom(given, checked.spec, io);
+  printWarnings([...missingLetters(checked.spec, source, font), ...warnings], given, io);
   return {
     checked, font, folder: folderFor(given, checked, asked), formats: formatsFrom(given),
-    request: requestFor(given, checked, font, io), sheets: textOption(given, 'sheets'),
+    request: { ...requestFor(given, checked, font), ...corrected }, sheets: textOption(given, 'sheets'),
   };
 };
 
@@ -85,7 +92,7 @@ const write = async ({ checked, folder, request, sheets, formats, font }: Plan, 
   const files = await deliver(folder, drawn, (written) => {
     if (only === undefined) removeLeftOver(folder, sheetFolder(request), written);
   });
-  return { checked, folder, files, sheets: set.count };
+  return { checked, folder, files, sheets: set.count, warnings: set.warnings };
 };
 
 /** A refusal of the sheets (no room on the paper, too many of them) belongs to the spec. */
@@ -104,14 +111,21 @@ const refuseSameFolder = (file: string, folder: string, taken: Set<string>): voi
   taken.add(folder);
 };
 
+/** The last words of one draw: stops and warnings on standard error, the rest on standard output. */
+const tell = ({ checked: { report, spec }, files, sheets, warnings }: Draw, { request }: Plan, given: Arguments, io: Io): void => {
+  io.err(stopsText(report, spec.jigs));
+  printWarnings(warnings, given, io);
+  if (given['quiet'] !== true && given['json'] !== true) io.out(drawnText({ report, jigs: spec.jigs, files, sheets, paper: request.paper.name }));
+};
+
 /** `draw SPEC…`: the sheets, each jig at full size, and the report, into the folder asked for. */
 export const draw = async (given: Arguments, io: Io): Promise<number> => {
   const taken = new Set<string>();
-  const { codes, results, asked } = await eachSpec(given, io, async ({ file, text }: SpecText, count) => {
-    const plan = planFor(given, check({ file, text, kinds, readFile: readShopFile, adjust: withSheets(given) }), count, io);
-    refuseSameFolder(file, plan.folder, taken);
-    const result = await writeFor(file, plan, io);
-    if (given['quiet'] !== true && given['json'] !== true) io.out(drawnText({ ...result, report: result.checked.report, jigs: result.checked.spec.jigs, paper: plan.request.paper.name }));
+  const { codes, results, asked } = await eachSpec(given, io, async (source: SpecText, count) => {
+    const plan = planFor(given, source, count, io);
+    refuseSameFolder(source.file, plan.folder, taken);
+    const result = await writeFor(source.file, plan, io);
+    tell(result, plan, given, io);
     return { result, code: findingsCode(result.checked) };
   });
   if (given['json'] === true) printJson(results.map(({ checked }) => checked.report), asked, io);

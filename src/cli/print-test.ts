@@ -10,6 +10,7 @@ import { exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
 import { loadBundledFont } from './load-bundled-font.js';
 import { paperAndUnits } from './sheet-options.js';
+import { printWarnings } from './print-warnings.js';
 import { makeFolder, writeFile } from './write-file.js';
 
 const tenMillimetres = { top: 10, right: 10, bottom: 10, left: 10 };
@@ -18,7 +19,8 @@ const tenMillimetres = { top: 10, right: 10, bottom: 10, left: 10 };
 export const printTest = async (given: Arguments, io: Io): Promise<number> => {
   const { paper, units } = paperAndUnits(given);
   const sheets = { margins: tenMillimetres, overlap: 12, turn: 'portrait', seams: {} } as const;
-  const corrected = correctionFrom(given, { paper, units, sheets }, io);
+  const { warnings, ...corrected } = correctionFrom(given, { paper, units, sheets }, io);
+  printWarnings(warnings, given, io);
   const font = loadBundledFont();
   const sheet = printTestSheet({ paper, units, ...corrected }, font);
   const folder = textOption(given, 'out') ?? join('output', 'print-test');

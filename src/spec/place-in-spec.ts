@@ -14,6 +14,14 @@ const isSaid = (data: unknown, steps: readonly string[]): boolean => {
   return typeof data === 'object' && data !== null && Object.hasOwn(data, step) && isSaid((data as Readonly<Record<string, unknown>>)[step], rest);
 };
 
+/** Where a spec says what stands at a path of keys, as `line:column`; undefined where it does not say it. */
+export function placeOf(steps: readonly string[], { file, text }: { readonly file: string; readonly text: string }): string | undefined {
+  const yaml = readYaml(file, text);
+  if ('mistakes' in yaml || !isSaid(yaml.data, steps)) return undefined;
+  const { line, column } = placeAt(yaml.source, yaml.locate.value(steps));
+  return `${line}:${column}`;
+}
+
 /** Mistakes found after the spec was read, each with its line where the spec itself says what is wrong; the others, of what holds by default, without. */
 export function placeInSpec(mistakes: readonly Mistake[], { file, text }: { readonly file: string; readonly text: string }): readonly Mistake[] {
   const isUnplaced = ({ path, line, file: other }: Mistake): boolean => path !== '' && line === undefined && other === undefined;

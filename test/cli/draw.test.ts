@@ -89,10 +89,29 @@ test('--jig draws only that jig; an unknown one is refused with the nearest', ()
 test('a stopped jig is not drawn, the others are, and the exit code is 1', () => {
   const more = '  - { kind: saddle-cope, name: askew, branch: brace, main: post, angle: 64, offset: 7/8 }\n';
   const folder = folderWith(saddleSpec({ more }));
-  const { code, out } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']);
-  expect(code).toBe(1);
-  expect(out).toContain('STOP: askew');
+  const { code, out, err } = roundwright(folder, ['draw', 'piece.yaml', '--out', 'x']);
+  expect([code, out.includes('STOP')]).toEqual([1, false]);
+  expect(err).toContain('STOP: askew (line 7)');
+  // However quiet, a stop is told.
+  for (const option of ['--quiet', '--json']) expect([roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', option]).err]).toEqual([err]);
   expect(filesIn(join(folder, 'x'))).toEqual(['brace-saddle-full.pdf', 'brace-saddle.svg', 'report.json', 'sheets-letter.pdf']);
+});
+
+test('warns of letters that the lettering lacks, of narrow margins and of a printer measured on another paper, unless quiet', () => {
+  const folder = folderWith(saddleSpec({ title: 'Brace 木 é on ☃ 木 post', more: 'sheets: { margins: 2 mm }\n' }).replace('name: brace saddle', 'name: 木 saddle'));
+  expect(roundwright(folder, ['printer', 'office', '--x-bar', '176.4mm', '--y-bar', '239mm', '--paper', 'a4']).code).toBe(0);
+  const args = ['draw', 'piece.yaml', '--out', 'x', '--printer', 'office'];
+  const { code, err } = roundwright(folder, args);
+  expect(code).toBe(0);
+  const told = err.replaceAll(/\s+/g, ' ');
+  expect(told).toContain('warning: piece.yaml:1:8: “Brace 木 é on ☃ 木 post”: the lettering has no “木”, “☃”; sheets show a box');
+  expect(told).toContain('warning: piece.yaml:6:5: “木 saddle”: the lettering has no “木”;');
+  expect(told).toContain('warning: “office” was measured on a4, and this is letter');
+  expect(told).toContain('warning: Margins of 5⁄64″ (2 mm): few printers reach nearer');
+  expect(err.match(/warning:/g)).toHaveLength(4);
+  expect(roundwright(folder, [...args, '--quiet']).err).toBe('');
+  expect(roundwright(folder, ['print-test', '--out', 'y', '--printer', 'office']).err).toContain('was measured on a4');
+  expect(roundwright(folder, ['print-test', '--out', 'y', '--printer', 'office', '--paper', 'a4']).err).toBe('');
 });
 
 test('with every jig stopped only the report is written', () => {

@@ -177,5 +177,5 @@ test.each([['right', 1, 0], ['rear', 0, -1], ['left', -1, 0], ['front', 0, 1]] a
   expect(under.x - above.x).toBeCloseTo(-right * run, 3);
   expect(under.y - above.y).toBeCloseTo(-down * run, 3);
   expect(solved(hole(word)).holes[0]!.toward).toBeCloseTo(solved(hole({ right: 0, rear: 90, left: 180, front: 270 }[word])).holes[0]!.toward, 12);
-  expect(() => solved(hole('reer'))).toThrow();
+  expect(() => solved(hole('reer'))).toThrow(/is not an angle/);
 });
