@@ -30,7 +30,7 @@ export const drawnText = ({ report, jigs, files, sheets, paper }: DrawnSummary):
     `${visible(report.title)}: ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'} of ${paper}, spec ${report.digest}`,
     ...files.map((file) => `  ${file}`),
     ...(findings === '' ? [] : [findings.trimEnd()]),
-    ...(sheets === 0 ? [] : ['Print at 100 %, single-sided, nothing fitted to the page. Lay a steel rule on both bars of every sheet before cutting.']),
+    ...(sheets === 0 ? [] : ['Print at 100 %, true size, single-sided. Lay a steel rule on both bars of every sheet before cutting.']),
     '',
   ].join('\n');
 };

@@ -32,7 +32,7 @@ export const printTest = async (given: Arguments, io: Io): Promise<number> => {
   if (given['quiet'] !== true) {
     io.out(`${[
       file,
-      `Print it at 100 %, single-sided, nothing fitted to the page. The x-bar should measure ${lengthMain(bars.x, units)}, the y-bar ${lengthMain(bars.y, units)}.`,
+      `Print it at 100 %, true size, single-sided. The x-bar should measure ${lengthMain(bars.x, units)}, the y-bar ${lengthMain(bars.y, units)}.`,
       given['printer'] === undefined ? 'If they do not, keep what they measure and draw with it:' : 'It is corrected. If a bar is off all the same, draw one without --printer, and keep what that measures:',
       `  roundwright printer NAME --paper ${paper.name} --units ${units} --x-bar "…" --y-bar "…"`,
       '  roundwright draw SPEC --printer NAME',

@@ -35,7 +35,7 @@ export const nominalBars = (paper: Paper, units: Units, wishes?: Pick<SheetWishe
 /** A printer is off by less than this; what is off by more is a setting. */
 export const scaleLimits = { least: 0.97, most: 1.03 } as const;
 
-/** Common practice: scales that print dialogues make of true size, and which setting does it. */
+/** Common practice: scales that print settings make of true size, and which kind of setting does it. */
 const settings: readonly { readonly from: number; readonly to: number; readonly cause: string }[] = [
   { from: 0.033, to: 0.045, cause: 'a measure in inches given without its unit' },
   { from: 20, to: 30, cause: 'a measure given in the wrong unit' },
@@ -43,13 +43,13 @@ const settings: readonly { readonly from: number; readonly to: number; readonly 
   { from: 0.895, to: 0.915, cause: 'an A4 page fitted onto Letter paper' },
   { from: 0.925, to: 0.9355, cause: 'a Letter page fitted onto A4 paper' },
   { from: 0.9355, to: 0.9392, cause: 'a program that counts 96 dots to the inch where 90 were meant' },
-  { from: 0.9392, to: 0.946, cause: 'a Letter page shrunk into its margins (“fit to page”)' },
-  { from: 0.946, to: 0.97, cause: 'a page shrunk into its margins (“fit” or “shrink oversized pages”)' },
-  { from: 1.03, to: 1.08, cause: 'a page enlarged to the paper (“fit to page”), or 90 dots to the inch taken for 96' },
+  { from: 0.9392, to: 0.946, cause: 'a setting that makes Letter pages smaller, to stay within the margins' },
+  { from: 0.946, to: 0.97, cause: 'a setting that makes pages smaller, to stay within the margins' },
+  { from: 1.03, to: 1.08, cause: 'a setting that makes pages larger, or 90 dots to the inch taken for 96' },
 ];
 
 const likely = (factor: number): string =>
-  settings.find((s) => factor >= s.from && factor < s.to)?.cause ?? 'scaling in the print dialogue, or a misread rule';
+  settings.find((s) => factor >= s.from && factor < s.to)?.cause ?? 'a setting that changes the size of pages, or a misread rule';
 
 const percent = (factor: number): string => `${(factor * 100).toFixed(1)} %`;
 
@@ -60,7 +60,7 @@ const barMistake = (axis: 'x' | 'y', measured: number, nominal: number): Mistake
   return [{
     code: 'print-scale', path: `--${axis}-bar`,
     message: Number.isFinite(factor) && factor > 0
-      ? `the ${axis}-bar came out at ${percent(factor)}: likely ${likely(factor)}; print again at 100 %, “actual size”`
+      ? `the ${axis}-bar came out at ${percent(factor)}: likely ${likely(factor)}; print again at 100 %, true size`
       : `the ${axis}-bar’s measure is no length`,
     got: Number.isFinite(measured) ? millimetres(measured) : String(measured),
     allowed: `${millimetres(nominal * scaleLimits.least)} to ${millimetres(nominal * scaleLimits.most)} for a bar of ${millimetres(nominal)}`,

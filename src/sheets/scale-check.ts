@@ -18,12 +18,12 @@ const steps = (request: LayoutRequest, frame: PageFrame): string[] => {
   const bars = barLengths(frame, pageCorrection(request.correction, frame.landscape), request.units);
   const side = lengthLabel(calibrationSide(request.units), request.units);
   return [
-    'Print this sheet alone: 100 % (“actual size”), one side of the paper, no fitting to the page.',
+    'Print this sheet alone: 100 %, true size, one side of the paper; no setting that makes pages smaller.',
     `Lay a steel rule along both bars. The x-bar at the foot must measure ${lengthLabel(bars.x, request.units)}, the y-bar at the left ${lengthLabel(bars.y, request.units)}.`,
     `The square must measure ${side} both ways and its diagonals must be alike; if they differ, the printer draws it askew.`,
     isCorrected(request.correction)
       ? 'This sheet is corrected for your printer. A bar is off all the same: measure a “roundwright print-test” drawn without “--printer”, and keep those figures; measures of this sheet would undo the correction.'
-      : 'A bar is off by a hair: measure both, keep the figures with “roundwright printer NAME --x-bar … --y-bar …” and draw again with “--printer NAME”. Off by much: look at the print dialogue first.',
+      : 'A bar is off by a hair: measure both, keep the figures with “roundwright printer NAME --x-bar … --y-bar …” and draw again with “--printer NAME”. Off by much: look for a setting that makes pages smaller first.',
     'Print the other sheets with the same settings and check the bars on each of them.',
   ];
 };
