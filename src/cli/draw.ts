@@ -80,7 +80,7 @@ const planFor = (given: Arguments, checked: Checked, asked: number, io: Io): Pla
 
 const write = async ({ checked, folder, request, sheets, formats, font }: Plan, io: Io): Promise<Draw> => {
   const set = layOut(request, font);
-  const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.codes);
+  const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.count);
   const drawn = drawnFiles({ report: checked.report, request, set, font, formats, only, io });
   const files = await deliver(folder, drawn, (written) => {
     if (only === undefined) removeLeftOver(folder, sheetFolder(request), written);

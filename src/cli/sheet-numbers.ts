@@ -1,15 +1,15 @@
 import { sheetsWished } from '../sheets/sheets-wished.js';
 
-/** Some sheets of a set, by their place in it, counted from 1. */
+/** Some sheets of a set, by their numbers in it, counted from 1. */
 export interface SheetNumbers {
-  /** As it goes into a file name: `3,5-7,A3`. */
+  /** As it goes into a file name: `3,5-7`. */
   readonly text: string;
   readonly has: (number: number) => boolean;
 }
 
-/** Reads `--sheets 3,5-7,A3` of a set with these codes: numbers are pages, words with a letter the codes printed on tiles. */
-export const sheetNumbersFrom = (text: string, codes: readonly string[]): SheetNumbers => {
-  const wished = sheetsWished(text, codes);
-  const pages = new Set(wished.pages);
-  return { text: wished.text, has: (number) => pages.has(number) };
+/** Reads `--sheets 3,5-7` of a set of `count` sheets. */
+export const sheetNumbersFrom = (text: string, count: number): SheetNumbers => {
+  const wished = sheetsWished(text, count);
+  const numbers = new Set(wished.numbers);
+  return { text: wished.text, has: (number) => numbers.has(number) };
 };

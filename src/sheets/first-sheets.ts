@@ -18,8 +18,8 @@ import type { TiledDrawing } from './tile-sheet.js';
 /** What the first sheet says of the set. */
 export interface Contents {
   readonly tiled: readonly TiledDrawing[];
-  /** A row for each jig's patterns and set-ups: what it is, on which sheets, when so many sheets come before. */
-  readonly rows: (before: number) => readonly (readonly [string, string])[];
+  /** A row for each jig's patterns and set-ups: what it is, on which sheets. */
+  readonly rows: readonly (readonly [string, string])[];
   readonly warnings: readonly string[];
 }
 
@@ -46,35 +46,36 @@ const mapBlocks = (tiled: TiledDrawing, request: LayoutRequest, room: { width: n
 
 /**
  * The drawn parts of the sheets that open a set: scale check, list of sheets, maps, closing distances, findings. One page
- * where that does. How many pages there are decides the numbers in the list, so it is set until both agree.
+ * where that does. How many pages there are decides all numbers after them, so they are set until both agree: `contents`
+ * says what the set holds where so many pages come first.
  */
-export const firstSheets = (contents: Contents, frame: PageFrame, request: LayoutRequest, font: Font): Item[][] => {
+export const firstSheets = (contents: (before: number) => Contents, frame: PageFrame, request: LayoutRequest, font: Font): Item[][] => {
   const area = growBox(frame.area, -1);
   const width = area.x1 - area.x0;
   const top = scaleCheck(area, frame, request, font);
   const room = { width, height: Math.min(70, (area.y1 - area.y0) / 3) };
-  const findings = [...contents.warnings, ...request.findings.map(findingWords)];
-  const after: FlowBlock[] = [
-    ...contents.tiled.flatMap((tiled) => mapBlocks(tiled, request, room, font)),
-    ...(findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
-    ...paragraphs(findings, width, font, { mark: () => '–' }),
-  ];
   const set = (before: number): Item[][] => {
-    const rows = contents.rows(before).map(([jig, where]) => [shortened(jig), shortened(where, 600)]);
-    const list = [heading('Sheets of this set', width, font), ...onHeadingLine(tableBlocks({ rows }, width, font))];
-    return flow([...list, ...after], { ...area, y0: area.y0 + top.height + 4 }, area);
+    const { tiled, rows, warnings } = contents(before);
+    const findings = [...warnings, ...request.findings.map(findingWords)];
+    const list = rows.map(([jig, where]) => [shortened(jig), shortened(where, 600)]);
+    return flow([
+      heading('Sheets of this set', width, font), ...onHeadingLine(tableBlocks({ rows: list }, width, font)),
+      ...tiled.flatMap((each) => mapBlocks(each, request, room, font)),
+      ...(findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
+      ...paragraphs(findings, width, font, { mark: () => '–' }),
+    ], { ...area, y0: area.y0 + top.height + 4 }, area);
   };
   const [first, ...more] = agreed(set);
   return [[...moveItems(top.items, area.x0, area.y0), ...first!], ...more];
 };
 
-/** The pages that are as many as they were set for. */
+/** The pages that are as many as they were set for. A number less of figures may save a page again: it then stays empty, so that all numbers are true. */
 const agreed = (set: (before: number) => Item[][]): Item[][] => {
   let count = 1;
   let pages = set(count);
-  for (let again = 0; again < 4 && pages.length !== count; again++) {
+  while (pages.length > count) {
     count = pages.length;
     pages = set(count);
   }
-  return pages;
+  return [...pages, ...Array.from({ length: count - pages.length }, () => [])];
 };

@@ -25,13 +25,11 @@ export const settingOf = (request: LayoutRequest, frames: readonly PageFrame[], 
 
 /** A sheet before it is known how many there are. */
 export interface Planned {
-  readonly code: (page: number) => string;
   readonly make: (place: Place) => Sheet;
 }
 
-/** Pages of words and pictures in a frame with its strip; coded by their number. */
+/** A page of words and pictures in a frame with its strip. */
 export const plainPage = (setting: Setting, frame: PageFrame, of: { title: string; items: readonly Item[]; jig?: JigDrawing }): Planned => ({
-  code: String,
   make: (place) => {
     const code = String(place.page);
     const words = {
@@ -72,13 +70,12 @@ export interface PackedPage extends Planned {
 /** Small patterns, packed. */
 export const packedPages = (setting: Setting, small: readonly SmallPattern[], frames: readonly PageFrame[]): PackedPage[] =>
   packPatterns(small, frames, setting.request, setting.font).map((packed) => ({
-    packed, code: String,
+    packed,
     make: (place) => packedSheet(packed, { request: setting.request, place, furniture: setting.furnitureOf(packed.frame) }, setting.font),
   }));
 
 /** The sheets of one tiled drawing. */
 export const tilePages = (setting: Setting, tiled: TiledDrawing): Planned[] => tiled.plan.tiles.map((tile) => ({
-  code: () => tiled.codeOf(tile),
   make: (place) => tileSheet(tiled, tile, { request: setting.request, place, furniture: setting.furnitureOf(tiled.plan.frame) }, setting.font),
 }));
 

@@ -13,20 +13,24 @@ import type { StripWords } from './strip-text.js';
 import { assumedWords, patternWords, pieceWords, runningWords, withStop } from './strip-words.js';
 import { cutItems } from './tile-ink.js';
 import type { GridTile } from './tile-grid.js';
-import { carry, rowAndColumn } from './tile-place.js';
+import { carry, numberedFrom } from './tile-place.js';
 import { datumMark, seamItems, type CodeOf } from './tile-marks.js';
 
-/** A drawing on several sheets, and what they are called. */
-export interface TiledDrawing {
+/** A drawing that is cut into sheets, before it is known how many come before them. */
+export interface CutDrawing {
   readonly jig: JigDrawing;
   readonly plan: TilePlan;
+}
+
+/** A drawing on several sheets, and their numbers in the set. */
+export interface TiledDrawing extends CutDrawing {
   readonly codeOf: CodeOf;
   readonly tiles: ReadonlyMap<string, GridTile>;
 }
 
-/** Names the sheets of a plan; `prefix` keeps the codes of several drawings apart. */
-export const tiledDrawing = (jig: JigDrawing, plan: TilePlan, prefix: string): TiledDrawing =>
-  ({ jig, plan, tiles: tilesByPlace(plan), codeOf: rowAndColumn(plan.tiles, prefix) });
+/** Numbers the sheets of a plan, row by row, from that of the first. */
+export const tiledDrawing = ({ jig, plan }: CutDrawing, first: number): TiledDrawing =>
+  ({ jig, plan, tiles: tilesByPlace(plan), codeOf: numberedFrom(plan.tiles, first) });
 
 /** Where a sheet comes in the set. */
 export interface Place {
@@ -76,12 +80,14 @@ const stationWords = ({ plan }: TiledDrawing, tile: GridTile, { units }: LayoutR
 
 const sides = { x: ['left', 'right'], y: ['top', 'bottom'] } as const;
 
+const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): string => {
-  const trimmed = seams.filter((s) => s.first === tile).map((s) => `${sides[s.along][1]} edge, lay it over ${codeOf(s.second)}`);
-  const under = seams.filter((s) => s.second === tile).map((s) => `${codeOf(s.first)} comes over the ${sides[s.along][0]} edge`);
+  const trimmed = seams.filter((s) => s.first === tile).map((s) => `${sides[s.along][1]} edge, lay it over sheet ${codeOf(s.second)}`);
+  const under = seams.filter((s) => s.second === tile).map((s) => `sheet ${codeOf(s.first)} comes over the ${sides[s.along][0]} edge`);
   const trim = trimmed.length === 0 ? '' : `Trim the ${trimmed.join('; the ')}`;
   const lay = under.join('; ');
-  return [trim, lay].filter((w) => w !== '').map(withStop).join(' ');
+  return [trim, lay].filter((w) => w !== '').map((w) => withStop(capitalised(w))).join(' ');
 };
 
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): StripWords => ({
@@ -102,7 +108,7 @@ export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: SheetContext,
   const seams = seamsOf(plan, tiled.tiles, tile);
   const drawn = [
     ...cutItems(plan.cut, tile.ink, tile.window),
-    ...seamItems(seams, tile, plan, { codeOf, font }),
+    ...seamItems(seams, tile, plan, { codeOf, called: 'sheet', font }),
     ...datumMark(plan, tile, font),
   ];
   const code = codeOf(tile);

@@ -72,7 +72,7 @@ test('--sheets writes those sheets again and nothing else', () => {
   expect(over.err).toMatch(/1 to \d+/);
 });
 
-test.each(['0', '3-2', 'x', '1,,2', ''])('--sheets %j is refused', (sheets) => {
+test.each(['0', '3-2', 'x', '1,,2', '', '3A2'])('--sheets %j is refused', (sheets) => {
   expect(roundwright(folderWith(saddleSpec()), ['draw', 'piece.yaml', '--sheets', sheets]).code).toBe(2);
 });
 
