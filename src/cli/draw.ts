@@ -18,7 +18,7 @@ import { formatsFrom, type Formats } from './formats.js';
 import type { Io } from './io.js';
 import { loadBundledFont } from './load-bundled-font.js';
 import { readShopFile, type SpecText } from './read-source.js';
-import { sheetNumbersFrom } from './sheet-numbers.js';
+import { sheetNumbersFrom, sheetsChosen, type SheetsChosen } from './sheet-numbers.js';
 import { sheetsAsked } from './sheet-options.js';
 import { usageError } from './usage-error.js';
 import { removeLeftOver } from './left-over.js';
@@ -63,8 +63,7 @@ interface Plan {
   readonly checked: Checked;
   readonly folder: string;
   readonly request: LayoutRequest;
-  /** The sheets asked for, in the user's words: what they name is known once the set is laid out. */
-  readonly sheets: string | undefined;
+  readonly chosen: SheetsChosen;
   readonly formats: Formats;
   readonly font: Font;
 }
@@ -74,13 +73,13 @@ const planFor = (given: Arguments, checked: Checked, asked: number, io: Io): Pla
   const font = loadBundledFont();
   return {
     checked, font, folder: folderFor(given, checked, asked), formats: formatsFrom(given),
-    request: requestFor(given, checked, font, io), sheets: textOption(given, 'sheets'),
+    request: requestFor(given, checked, font, io), chosen: sheetsChosen(given),
   };
 };
 
-const write = async ({ checked, folder, request, sheets, formats, font }: Plan, io: Io): Promise<Draw> => {
+const write = async ({ checked, folder, request, chosen, formats, font }: Plan, io: Io): Promise<Draw> => {
   const set = layOut(request, font);
-  const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.count);
+  const only = sheetNumbersFrom(chosen, set);
   const drawn = drawnFiles({ report: checked.report, request, set, font, formats, only, io });
   const files = await deliver(folder, drawn, (written) => {
     if (only === undefined) removeLeftOver(folder, sheetFolder(request), written);

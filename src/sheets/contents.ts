@@ -56,7 +56,7 @@ export const openingPages = (setting: Setting, frame: PageFrame, body: Body, war
     tiled: numberedDrawings(body, before), rows: contentRows(request.jigs, body, before), warnings,
   });
   return firstSheets(contents, frame, request, font)
-    .map((items, i) => plainPage(setting, frame, { title: i === 0 ? 'Scale check and map' : 'Scale check and map, continued', items }));
+    .map((items, i) => plainPage(setting, frame, { part: 'opening', title: i === 0 ? 'Scale check and map' : 'Scale check and map, continued', items }));
 };
 
 /** Jigs by the number of the page that they first come on, `before` pages coming first. */

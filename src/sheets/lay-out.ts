@@ -7,7 +7,7 @@ import type { LayoutRequest } from './layout-request.js';
 import { layoutWarnings } from './layout-warnings.js';
 import { fitsFrame, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
-import { packedPages, settingOf, setUpPages, type LargePattern } from './set-pages.js';
+import { packedPages, settingOf, setUpPages, type LargePattern, type SetPart } from './set-pages.js';
 import type { Sheet } from './sheet.js';
 import { withSpine } from './spine.js';
 import { patternWords } from './strip-words.js';
@@ -16,6 +16,8 @@ import type { CutDrawing, TiledDrawing } from './tile-sheet.js';
 /** A set of sheets ready to be written. */
 export interface SheetSet {
   readonly count: number;
+  /** What each sheet is for, in their order. */
+  readonly parts: readonly SetPart[];
   /** The drawings that are cut into sheets. */
   readonly tiled: readonly TiledDrawing[];
   /** Makes the sheets one after another; each time afresh. */
@@ -82,7 +84,7 @@ export const layOut = (request: LayoutRequest, font: Font): SheetSet => {
   refuseMany(pages.length, 'the set');
   const jigsFrom = bookmarksOf(body, opening.length);
   return {
-    count: pages.length, tiled, warnings,
+    count: pages.length, parts: pages.map(({ part }) => part), tiled, warnings,
     *sheets() {
       for (const [i, planned] of pages.entries()) {
         const bookmark = i === 0 ? ['Scale check and map'] : jigsFrom.get(i + 1) ?? [];

@@ -23,13 +23,18 @@ export const settingOf = (request: LayoutRequest, frames: readonly PageFrame[], 
   return { request, font, furnitureOf: (frame) => made.get(frame.landscape)! };
 };
 
+/** What a sheet of a set is for: the scale check and map, patterns that one sheet holds, patterns in tiles, work at a machine. */
+export type SetPart = 'opening' | 'patterns' | 'tiles' | 'set-ups';
+
 /** A sheet before it is known how many there are. */
 export interface Planned {
+  readonly part: SetPart;
   readonly make: (place: Place) => Sheet;
 }
 
 /** A page of words and pictures in a frame with its strip. */
-export const plainPage = (setting: Setting, frame: PageFrame, of: { title: string; items: readonly Item[]; jig?: JigDrawing }): Planned => ({
+export const plainPage = (setting: Setting, frame: PageFrame, of: { part: SetPart; title: string; items: readonly Item[]; jig?: JigDrawing }): Planned => ({
+  part: of.part,
   make: (place) => {
     const code = String(place.page);
     const words = {
@@ -54,7 +59,7 @@ const pagesOfJig = (setting: Setting, frame: PageFrame, jig: JigDrawing): SetUpP
   const { findings, units } = setting.request;
   const found = findingsOfSetUps(jig.setUps, findings.filter((finding) => finding.jig === jig.jig));
   return jig.setUps.flatMap((setUp, k) => setUpSheets({ jig, setUp, findings: found[k]!, units }, frame, setting.font).map((items, i) => ({
-    ...plainPage(setting, frame, { title: `${jig.title}: ${setUp.operation}${i === 0 ? '' : ', continued'}`, items, jig }), jig,
+    ...plainPage(setting, frame, { part: 'set-ups', title: `${jig.title}: ${setUp.operation}${i === 0 ? '' : ', continued'}`, items, jig }), jig,
   })));
 };
 
@@ -70,12 +75,13 @@ export interface PackedPage extends Planned {
 /** Small patterns, packed. */
 export const packedPages = (setting: Setting, small: readonly SmallPattern[], frames: readonly PageFrame[]): PackedPage[] =>
   packPatterns(small, frames, setting.request, setting.font).map((packed) => ({
-    packed,
+    part: 'patterns', packed,
     make: (place) => packedSheet(packed, { request: setting.request, place, furniture: setting.furnitureOf(packed.frame) }, setting.font),
   }));
 
 /** The sheets of one tiled drawing. */
 export const tilePages = (setting: Setting, tiled: TiledDrawing): Planned[] => tiled.plan.tiles.map((tile) => ({
+  part: 'tiles',
   make: (place) => tileSheet(tiled, tile, { request: setting.request, place, furniture: setting.furnitureOf(tiled.plan.frame) }, setting.font),
 }));
 
