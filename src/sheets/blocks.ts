@@ -9,7 +9,7 @@ import type { FlowBlock } from './flow.js';
 const origin = point(0, 0);
 
 /** From a heading's line to what follows. */
-const underLine = 1.6;
+const underLine = 1.2;
 
 /** Blocks of which the first is a table: its upper rule falls on the line of the heading before it, so that no empty band is left between them. */
 export const onHeadingLine = ([first, ...rest]: readonly FlowBlock[]): FlowBlock[] =>
@@ -24,7 +24,7 @@ export const heading = (text: string, width: number, font: Font, height = 3.5): 
       ...lines.map((words, i) => letter(point(0, height + i * 1.6 * height), words, { height })),
       shape('dimension', line(point(0, base + 1.6), point(width, base + 1.6))),
     ],
-    height: base + 1.6 + underLine, before: 4, withNext: true,
+    height: base + 1.6 + underLine, before: 3.4, withNext: true,
   };
 };
 

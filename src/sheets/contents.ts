@@ -44,7 +44,7 @@ const contentRows = (jigs: readonly JigDrawing[], body: Body, before: number): [
     });
     const cut = tiled.filter((t) => t.jig === jig)
       .map(({ plan, codeOf }) => `${span(Number(codeOf(plan.tiles[0]!)), plan.tiles.length)}: ${plan.drawing.title}`);
-    const setUps = body.setUps.flatMap((s, i) => (s.jig === jig ? [setUpsFrom + i] : []));
+    const setUps = body.setUps.flatMap((s, i) => (s.jigs.includes(jig) ? [setUpsFrom + i] : []));
     return [jig.title, [...packed, ...cut, ...(setUps.length === 0 ? [] : [`${span(setUps[0]!, setUps.length)}: set-up`])].join('; ')];
   });
 };
@@ -64,7 +64,7 @@ export const bookmarksOf = (body: Body, before: number): ReadonlyMap<number, rea
   const pages: (readonly JigDrawing[])[] = [
     ...body.packed.map((p) => jigsOn(p.packed)),
     ...body.cut.flatMap(({ jig, plan }) => plan.tiles.map(() => [jig])),
-    ...body.setUps.map((s) => [s.jig]),
+    ...body.setUps.map((s) => s.jigs),
   ];
   const seen = new Set<JigDrawing>();
   return new Map(pages.map((jigs, i) => {

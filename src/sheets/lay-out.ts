@@ -1,3 +1,4 @@
+import type { Drawing, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { itemsBounds } from '../drawing/item-bounds.js';
 import { UserError } from '../errors/user-error.js';
@@ -42,9 +43,12 @@ interface Sorted {
   readonly large: readonly LargePattern[];
 }
 
+/** A picture is printed once in a set: with the set-up that shows it. */
+const isOnSheets = ({ isPicture }: Drawing, { setUps }: JigDrawing): boolean => isPicture !== true || setUps.length === 0;
+
 /** Patterns that a sheet holds whole, and those that must be cut. */
 const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font: Font): Sorted => {
-  const all = request.jigs.flatMap((jig) => jig.patterns.map((drawing) => ({ jig, drawing, items: withSpine(drawing, request.units, font) })));
+  const all = request.jigs.flatMap((jig) => jig.patterns.filter((drawing) => isOnSheets(drawing, jig)).map((drawing) => ({ jig, drawing, items: withSpine(drawing, request.units, font) })));
   const small: SmallPattern[] = [];
   const large: LargePattern[] = [];
   for (const { jig, drawing, items } of all) {

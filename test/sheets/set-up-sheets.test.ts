@@ -8,7 +8,7 @@ import { boxHeight, boxWidth, boxesMeet, growBox, type Box } from '../../src/geo
 import { point } from '../../src/geometry/point.js';
 import { rectangle } from '../../src/geometry/shapes.js';
 import { pageFrame } from '../../src/sheets/page-frame.js';
-import { setUpSheets } from '../../src/sheets/set-up-sheets.js';
+import { setUpSheets } from '../../src/sheets/set-ups/set-up-sheets.js';
 import { papers } from '../../src/units/paper.js';
 import { lengthOf } from '../../src/units/quantity.js';
 import { testFont } from '../support/font.js';
