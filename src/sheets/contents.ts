@@ -6,10 +6,12 @@ import { plainPage, tilePages, type PackedPage, type Planned, type Setting, type
 import { distinct } from './strip-words.js';
 import { tiledDrawing, type CutDrawing, type TiledDrawing } from './tile-sheet.js';
 
-/** Everything after the first sheets, in order: packed patterns, drawings cut into sheets, set-ups. */
+/** Everything after the first sheets, in order: packed patterns with the lengths of strips among them, drawings cut into sheets, set-ups. */
 export interface Body {
   readonly packed: readonly PackedPage[];
   readonly cut: readonly CutDrawing[];
+  /** Strips whose lengths are packed, numbered by themselves. */
+  readonly strips: readonly TiledDrawing[];
   readonly setUps: readonly SetUpPage[];
 }
 
@@ -39,7 +41,7 @@ const contentRows = (jigs: readonly JigDrawing[], body: Body, before: number): [
   const tiled = numberedDrawings(body, before);
   return jigs.map((jig) => {
     const packed = body.packed.flatMap(({ packed: { places } }, i) => {
-      const names = places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.drawing.title] : []));
+      const names = places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.of ?? pattern.drawing.title] : []));
       return names.length === 0 ? [] : [`${span(before + i + 1, 1)}: ${distinct(names).join(', ')}`];
     });
     const cut = tiled.filter((t) => t.jig === jig)
@@ -53,7 +55,7 @@ const contentRows = (jigs: readonly JigDrawing[], body: Body, before: number): [
 export const openingPages = (setting: Setting, frame: PageFrame, body: Body, warnings: readonly string[]): Planned[] => {
   const { request, font } = setting;
   const contents = (before: number) => ({
-    tiled: numberedDrawings(body, before), rows: contentRows(request.jigs, body, before), warnings,
+    tiled: numberedDrawings(body, before), strips: body.strips, rows: contentRows(request.jigs, body, before), warnings,
   });
   return firstSheets(contents, frame, request, font)
     .map((items, i) => plainPage(setting, frame, { part: 'opening', title: i === 0 ? 'Scale check and map' : 'Scale check and map, continued', items }));

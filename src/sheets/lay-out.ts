@@ -5,6 +5,7 @@ import { UserError } from '../errors/user-error.js';
 import { choosePlan, framesOf } from './choose-plan.js';
 import { bodyPages, bookmarksOf, numberedDrawings, openingPages, type Body } from './contents.js';
 import type { LayoutRequest } from './layout-request.js';
+import { cutIntoLengths, type CutStrip } from './lengths.js';
 import { layoutWarnings } from './layout-warnings.js';
 import { fitsFrame, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
@@ -43,6 +44,13 @@ interface Sorted {
   readonly large: readonly LargePattern[];
 }
 
+/** Strips go in lengths, packed like small patterns; not where the spec says where their seams run. */
+const cutStrips = ({ small, large }: Sorted, request: LayoutRequest, frames: readonly PageFrame[], font: Font): Sorted & { readonly strips: readonly CutStrip[] } => {
+  const cut = large.map((each) => (hasGivenSeams(each, large, request) ? undefined : cutIntoLengths(each, frames, request, font)));
+  const strips = cut.flatMap((strip) => strip ?? []);
+  return { small: [...small, ...strips.flatMap(({ pieces }) => pieces)], large: large.filter((_, i) => cut[i] === undefined), strips };
+};
+
 /** A picture is printed once in a set: with the set-up that shows it. */
 const isOnSheets = ({ isPicture }: Drawing, { setUps }: JigDrawing): boolean => isPicture !== true || setUps.length === 0;
 
@@ -63,9 +71,12 @@ const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font
 const withoutSeams = (request: LayoutRequest): LayoutRequest => ({ ...request, wishes: { ...request.wishes, seams: {} } });
 
 /** Seams given for a jig are meant for the first of its patterns that is cut: on the others their stations mean nothing. */
-const cutAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): CutDrawing[] => large.map(({ jig, drawing }, i) => {
-  const isFirst = large.findIndex((l) => l.jig === jig) === i;
-  const plan = choosePlan(drawing, jig, isFirst ? request : withoutSeams(request), font);
+const hasGivenSeams = (of: LargePattern, large: readonly LargePattern[], { wishes: { seams } }: LayoutRequest): boolean =>
+  Object.hasOwn(seams, of.jig.jig) && large.find(({ jig }) => jig === of.jig) === of;
+
+const cutAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): CutDrawing[] => large.map((each) => {
+  const { jig, drawing } = each;
+  const plan = choosePlan(drawing, jig, hasGivenSeams(each, large, request) ? request : withoutSeams(request), font);
   refuseMany(plan.tiles.length, patternWords(jig, drawing));
   return { jig, plan };
 });
@@ -79,9 +90,9 @@ export const layOut = (request: LayoutRequest, font: Font): SheetSet => {
   const frames = framesOf(request);
   const frame = frames[0]!;
   const setting = settingOf(request, frames, font);
-  const { small, large } = sortPatterns(request, frames, font);
-  const body: Body = { packed: packedPages(setting, small, frames), cut: cutAll(large, request, font), setUps: setUpPages(setting, frame) };
-  const warnings = layoutWarnings(request, body.cut);
+  const { small, large, strips } = cutStrips(sortPatterns(request, frames, font), request, frames, font);
+  const body: Body = { packed: packedPages(setting, small, frames), cut: cutAll(large, request, font), strips: strips.map(({ tiled }) => tiled), setUps: setUpPages(setting, frame) };
+  const warnings = layoutWarnings(request, [...body.cut, ...body.strips]);
   const opening = openingPages(setting, frame, body, warnings);
   const tiled = numberedDrawings(body, opening.length);
   const pages = [...opening, ...bodyPages(setting, body, tiled)];
