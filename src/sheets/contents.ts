@@ -1,5 +1,6 @@
 import type { JigDrawing } from '../drawing/drawing.js';
 import { firstSheets } from './first-sheets.js';
+import { numbersText } from './numbers-text.js';
 import { jigsOn } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
 import { plainPage, tilePages, type PackedPage, type Planned, type Setting, type SetUpPage } from './set-pages.js';
@@ -10,8 +11,6 @@ import { tiledDrawing, type CutDrawing, type TiledDrawing } from './tile-sheet.j
 export interface Body {
   readonly packed: readonly PackedPage[];
   readonly cut: readonly CutDrawing[];
-  /** Strips whose lengths are packed, numbered by themselves. */
-  readonly strips: readonly TiledDrawing[];
   readonly setUps: readonly SetUpPage[];
 }
 
@@ -32,30 +31,41 @@ export const numberedDrawings = (body: Body, before: number): TiledDrawing[] => 
 export const bodyPages = (setting: Setting, body: Body, tiled: readonly TiledDrawing[]): Planned[] =>
   [...body.packed, ...tiled.flatMap((each) => tilePages(setting, each)), ...body.setUps];
 
-/** First and last of a run of sheets. */
-const span = (first: number, count: number): string => (count > 1 ? `sheets ${first} to ${first + count - 1}` : `sheet ${first}`);
+/** What of a jig is on a sheet. */
+interface Entry {
+  readonly sheet: number;
+  readonly name: string;
+}
+
+/** What of a jig is on which sheets, `before` sheets coming first. */
+const entriesOf = (jig: JigDrawing, body: Body, tiled: readonly TiledDrawing[], before: number): Entry[] => {
+  const setUpsFrom = before + body.packed.length + cutCount(body) + 1;
+  return [
+    ...body.packed.flatMap(({ packed: { places } }, i) => places.flatMap(({ pattern }) =>
+      (pattern.jig === jig ? [{ sheet: before + i + 1, name: pattern.of ?? pattern.drawing.title }] : []))),
+    ...tiled.filter((t) => t.jig === jig).flatMap(({ plan, codeOf }) => plan.tiles.map((tile) => ({ sheet: Number(codeOf(tile)), name: plan.drawing.title }))),
+    ...body.setUps.flatMap(({ jigs }, i) => (jigs.includes(jig) ? [{ sheet: setUpsFrom + i, name: 'set-up' }] : [])),
+  ];
+};
+
+/** Entries in words: each thing with the numbers of its sheets, things on the same sheets together. */
+const entryWords = (entries: readonly Entry[]): string => {
+  const sheets = new Map<string, string>();
+  for (const name of distinct(entries.map((entry) => entry.name))) sheets.set(name, numbersText(entries.flatMap((entry) => (entry.name === name ? [entry.sheet] : []))));
+  return distinct([...sheets.values()]).map((numbers) => `${numbers}: ${[...sheets].flatMap(([name, on]) => (on === numbers ? [name] : [])).join(', ')}`).join('; ');
+};
 
 /** For each jig, what of it is on which sheets, `before` sheets coming first. */
 const contentRows = (jigs: readonly JigDrawing[], body: Body, before: number): [string, string][] => {
-  const setUpsFrom = before + body.packed.length + cutCount(body) + 1;
   const tiled = numberedDrawings(body, before);
-  return jigs.map((jig) => {
-    const packed = body.packed.flatMap(({ packed: { places } }, i) => {
-      const names = places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.of ?? pattern.drawing.title] : []));
-      return names.length === 0 ? [] : [`${span(before + i + 1, 1)}: ${distinct(names).join(', ')}`];
-    });
-    const cut = tiled.filter((t) => t.jig === jig)
-      .map(({ plan, codeOf }) => `${span(Number(codeOf(plan.tiles[0]!)), plan.tiles.length)}: ${plan.drawing.title}`);
-    const setUps = body.setUps.flatMap((s, i) => (s.jigs.includes(jig) ? [setUpsFrom + i] : []));
-    return [jig.title, [...packed, ...cut, ...(setUps.length === 0 ? [] : [`${span(setUps[0]!, setUps.length)}: set-up`])].join('; ')];
-  });
+  return jigs.map((jig) => [jig.title, entryWords(entriesOf(jig, body, tiled, before))]);
 };
 
 /** The sheets that open a set. */
 export const openingPages = (setting: Setting, frame: PageFrame, body: Body, warnings: readonly string[]): Planned[] => {
   const { request, font } = setting;
   const contents = (before: number) => ({
-    tiled: numberedDrawings(body, before), strips: body.strips, rows: contentRows(request.jigs, body, before), warnings,
+    tiled: numberedDrawings(body, before), rows: contentRows(request.jigs, body, before), warnings,
   });
   return firstSheets(contents, frame, request, font)
     .map((items, i) => plainPage(setting, frame, { part: 'opening', title: i === 0 ? 'Scale check and map' : 'Scale check and map, continued', items }));

@@ -12,14 +12,12 @@ import type { LayoutRequest } from './layout-request.js';
 import type { PageFrame } from './page-frame.js';
 import { pieceBounds } from './piece-bounds.js';
 import { scaleCheck } from './scale-check.js';
-import { patternWords } from './strip-words.js';
+import { capitalised, distinct, patternWords } from './strip-words.js';
 import type { TiledDrawing } from './tile-sheet.js';
 
 /** What the first sheet says of the set. */
 export interface Contents {
   readonly tiled: readonly TiledDrawing[];
-  /** Strips in lengths. */
-  readonly strips: readonly TiledDrawing[];
   /** A row for each jig's patterns and set-ups: what it is, on which sheets. */
   readonly rows: readonly (readonly [string, string])[];
   readonly warnings: readonly string[];
@@ -30,31 +28,30 @@ const findingWords = (f: Finding): string => {
   return `${f.jig}: ${weight}. ${f.message}${f.remedy === '' ? '' : ` ${f.remedy}`}`;
 };
 
+/** Findings that stand nowhere else in the set, and those that stand with their operation on its sheet. */
+const findingsByPlace = ({ findings, jigs }: LayoutRequest): readonly [readonly Finding[], readonly Finding[]] => {
+  const isOnSetUp = ({ jig }: Finding): boolean => jigs.some((drawn) => drawn.jig === jig && drawn.setUps.length > 0);
+  return [findings.filter((finding) => !isOnSetUp(finding)), findings.filter(isOnSetUp)];
+};
+
+/** Where findings are, where all of them here would take a further sheet. */
+const elsewhereWords = (findings: readonly Finding[]): string[] => {
+  const named = distinct(findings.map(({ jig }) => jig)).join(', ');
+  return findings.length === 0 ? [] : [`Before you cut: what was found of ${named} (${findings.length}) stands on the set-up sheets, with its operation.`];
+};
+
 /** What to measure once a drawing is taped. */
 const closingBlocks = (tiled: TiledDrawing, request: LayoutRequest, width: number, font: Font): FlowBlock[] => {
   const closing = closingDistances(tiled).map((d) => closingWords(d, request.units));
-  return [
-    ...(closing.length === 0 ? [] : paragraphs(['Once taped, check with a steel tape:'], width, font).map((b) => ({ ...b, withNext: true }))),
-    ...paragraphs(closing, width, font, { mark: () => '–' }),
-  ];
+  if (closing.length === 0) return [];
+  return paragraphs([`Once taped, check with a steel tape, marks by the sheets that they join. ${closing.map(capitalised).join('. ')}.`], width, font);
 };
 
-/** How large a drawing is, and on how many sheets or in how many lengths; true sizes. */
+/** How large a drawing is, in true size. */
 const sizeWords = ({ plan }: TiledDrawing, { units }: LayoutRequest): string => {
   const piece = pieceBounds(plan);
   const size = (printed: number, factor: number): string => lengthLabel(printed / factor, units);
   return `${size(boxWidth(piece), plan.toPage.a)} by ${size(boxHeight(piece), plan.toPage.d)}`;
-};
-
-/** How the lengths of a strip are joined: they say themselves which is next to which. */
-const stripBlocks = (strip: TiledDrawing, request: LayoutRequest, width: number, font: Font): FlowBlock[] => {
-  const { jig, plan } = strip;
-  const about = `${sizeWords(strip, request)} in ${plan.tiles.length} lengths, overlap ${lengthLabel(request.wishes.overlap, request.units)}: cut each out on its outline, join them in the order of their numbers.`;
-  return [
-    heading(`Lengths: ${patternWords(jig, plan.drawing)}`, width, font),
-    ...paragraphs([about], width, font),
-    ...closingBlocks(strip, request, width, font),
-  ];
 };
 
 const mapBlocks = (tiled: TiledDrawing, request: LayoutRequest, room: { width: number; height: number }, font: Font): FlowBlock[] => {
@@ -80,16 +77,20 @@ export const firstSheets = (contents: (before: number) => Contents, frame: PageF
   const top = scaleCheck(area, frame, request, font);
   const room = { width, height: Math.min(70, (area.y1 - area.y0) / 3) };
   const set = (before: number): Item[][] => {
-    const { tiled, strips, rows, warnings } = contents(before);
-    const findings = [...warnings, ...request.findings.map(findingWords)];
+    const { tiled, rows, warnings } = contents(before);
     const list = rows.map(([jig, where]) => [shortened(jig), shortened(where, 600)]);
-    return flow([
+    const plain = [
       heading('Sheets of this set', width, font), ...onHeadingLine(tableBlocks({ rows: list }, width, font)),
       ...tiled.flatMap((each) => mapBlocks(each, request, room, font)),
-      ...strips.flatMap((each) => stripBlocks(each, request, width, font)),
-      ...(findings.length === 0 ? [] : [heading('Before you cut', width, font)]),
-      ...paragraphs(findings, width, font, { mark: () => '–' }),
-    ], { ...area, y0: area.y0 + top.height + 4 }, area);
+    ];
+    const set = (findings: readonly string[], elsewhere: readonly string[]): Item[][] => flow([
+      ...plain, ...(findings.length === 0 ? [] : [heading('Before you cut', width, font), ...paragraphs(findings, width, font, { mark: () => '–' })]),
+      ...paragraphs(elsewhere, width, font),
+    ], { ...area, y0: area.y0 + top.height + 2 }, area);
+    const [here, there] = findingsByPlace(request);
+    const full = set([...warnings, ...request.findings.map(findingWords)], []);
+    const short = set([...warnings, ...here.map(findingWords)], elsewhereWords(there));
+    return full.length > short.length ? short : full;
   };
   const [first, ...more] = agreed(set);
   return [[...moveItems(top.items, area.x0, area.y0), ...first!], ...more];

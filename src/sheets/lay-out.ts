@@ -91,8 +91,8 @@ export const layOut = (request: LayoutRequest, font: Font): SheetSet => {
   const frame = frames[0]!;
   const setting = settingOf(request, frames, font);
   const { small, large, strips } = cutStrips(sortPatterns(request, frames, font), request, frames, font);
-  const body: Body = { packed: packedPages(setting, small, frames), cut: cutAll(large, request, font), strips: strips.map(({ tiled }) => tiled), setUps: setUpPages(setting, frame) };
-  const warnings = layoutWarnings(request, [...body.cut, ...body.strips]);
+  const body: Body = { packed: packedPages(setting, small, frames), cut: cutAll(large, request, font), setUps: setUpPages(setting, frame) };
+  const warnings = layoutWarnings(request, [...body.cut, ...strips.map(({ tiled }) => tiled)]);
   const opening = openingPages(setting, frame, body, warnings);
   const tiled = numberedDrawings(body, opening.length);
   const pages = [...opening, ...bodyPages(setting, body, tiled)];

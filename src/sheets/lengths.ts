@@ -3,9 +3,10 @@ import type { Font } from '../drawing/font.js';
 import { itemsBounds, shownBounds } from '../drawing/item-bounds.js';
 import { moveItems, turnItems } from '../drawing/items.js';
 import { textBlock } from '../drawing/text-block.js';
-import { boxHeight, boxWidth, growBox, type Box } from '../geometry/box.js';
+import { boxesMeet, boxHeight, boxWidth, emptyBox, growBox, type Box } from '../geometry/box.js';
 import { point, type Point } from '../geometry/point.js';
 import { lengthLabel } from '../units/format.js';
+import { closingDistances, closingWords } from './closing-distances.js';
 import { isClear } from './ink-map.js';
 import type { LayoutRequest } from './layout-request.js';
 import { areaInset, type PageFrame } from './page-frame.js';
@@ -53,6 +54,10 @@ const bareFrame = (width: number, height: number): PageFrame => {
 /** Whether a strip runs up and down. */
 const isUpright = ({ grid }: TilePlan): boolean => grid.x.seams.length === 0;
 
+/** What a tape shows once all is joined. The marks of a strip lie too near to each other for a diagonal to say anything. */
+const wholeWords = (tiled: TiledDrawing, { units }: LayoutRequest): string[] =>
+  closingDistances(tiled).slice(0, 1).map((distance) => `Once taped, check with a steel tape: ${closingWords(distance, units)}.`);
+
 /** What a length says of itself: what it is, where it begins, what it joins. */
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, request: LayoutRequest): string[] => {
   const { jig, plan, codeOf, tiles } = tiled;
@@ -63,6 +68,12 @@ const wordsOf = (tiled: TiledDrawing, tile: GridTile, request: LayoutRequest): s
   ];
 };
 
+/** How the words of a strip are set. */
+interface Hand {
+  readonly font: Font;
+  readonly upright: boolean;
+}
+
 /** Where words may stand: their items about a first corner, and their box there. */
 interface Caption {
   readonly items: readonly Item[];
@@ -70,7 +81,7 @@ interface Caption {
 }
 
 /** The words of a length in lines of a width, upwards beside a strip that runs up and down. */
-const captionOf = (paragraphs: readonly string[], width: number, of: { font: Font; upright: boolean }): Caption => {
+const captionOf = (paragraphs: readonly string[], width: number, of: Hand): Caption => {
   const { items } = textBlock({ at: point(0, 0), width, paragraphs, between: 0 }, of.font);
   const set = turnItems(items, of.upright ? -Math.PI / 2 : 0).map((item) => ({ ...item, part: 'length-words' }));
   return { items: set, box: growBox(itemsBounds(set, of.font), captionGap) };
@@ -87,35 +98,61 @@ function* cornersIn(room: Box, box: Box): Iterable<Point> {
   }
 }
 
-/** The words where they lie on no ink and on no mark: on the length itself where it has the room, else beside it. */
-const placedCaption = (tile: GridTile, plan: TilePlan, paragraphs: readonly string[], of: { font: Font; upright: boolean; ink: Box }): Item[] => {
-  const [alongX, alongY] = of.upright ? [0, -plan.grid.y.overlap] : [-plan.grid.x.overlap, 0];
-  const { core, window } = tile;
-  const room = { x0: core.x0 - alongX, x1: core.x1 + alongX, y0: core.y0 - alongY, y1: core.y1 + alongY };
+/** Words on a length itself, on no ink, off its seams and off other words; none where there is no such place. */
+const onLength = (tile: GridTile, plan: TilePlan, paragraphs: readonly string[], of: Hand & { readonly taken: readonly Item[] }): Item[] => {
+  const overlap = of.upright ? { x: 0, y: plan.grid.y.overlap } : { x: plan.grid.x.overlap, y: 0 };
+  const { core } = tile;
+  const room = { x0: core.x0 + overlap.x, x1: core.x1 - overlap.x, y0: core.y0 + overlap.y, y1: core.y1 - overlap.y };
+  const taken = of.taken.length === 0 ? emptyBox : itemsBounds(of.taken, of.font);
   for (const width of [160, 110, 80, 60]) {
     const { items, box } = captionOf(paragraphs, width, of);
     for (const at of cornersIn(room, box)) {
       const there = { x0: at.x, y0: at.y, x1: at.x + boxWidth(box), y1: at.y + boxHeight(box) };
-      if (isClear(plan.map, there)) return moveItems(items, at.x - box.x0, at.y - box.y0);
+      if (!boxesMeet(there, taken) && isClear(plan.map, there)) return moveItems(items, at.x - box.x0, at.y - box.y0);
     }
   }
-  const { items, box } = captionOf(paragraphs, of.upright ? boxHeight(window) : boxWidth(window), of);
-  return of.upright ? moveItems(items, of.ink.x0 - box.x1, of.ink.y1 - box.y1) : moveItems(items, of.ink.x0 - box.x0, of.ink.y0 - box.y1);
+  return [];
 };
 
-/** A length with all that joins it to the others. The marks carry the strip’s name: several strips may share a sheet. */
-const pieceOf = (tiled: TiledDrawing, tile: GridTile, request: LayoutRequest, font: Font): SmallPattern => {
-  const { jig, plan, codeOf, tiles } = tiled;
-  const upright = isUpright(plan);
-  const drawn = [
-    ...cutItems(plan.cut, tile.ink, tile.window),
-    ...seamItems(seamsOf(plan, tiles, tile), tile, plan, { codeOf, called: 'length', font }),
-    ...datumMark(plan, tile, font),
-  ].map((item) => (item.part?.startsWith('registration-') === true ? { ...item, part: item.part.replace('registration-', `registration-${plan.drawing.name}-`) } : item));
-  const ink = shownBounds(drawn, font);
-  const items = [...drawn, ...placedCaption(tile, plan, wordsOf(tiled, tile, request), { font, upright, ink })];
-  const title = `${plan.drawing.title}, length ${codeOf(tile)}`;
-  return { jig, drawing: { ...plan.drawing, title }, of: plan.drawing.title, items, bounds: shownBounds(items, font) };
+/** Words beside a length: over it, or at the left of one that runs up and down. */
+const besideLength = (window: Box, ink: Box, paragraphs: readonly string[], of: Hand): Item[] => {
+  const { items, box } = captionOf(paragraphs, of.upright ? boxHeight(window) : boxWidth(window), of);
+  return of.upright ? moveItems(items, ink.x0 - box.x1, ink.y1 - box.y1) : moveItems(items, ink.x0 - box.x0, ink.y0 - box.y1);
+};
+
+/** The words of each length; what a tape shows over the whole stands on the first of them with the room, else with the last one's own. */
+const captionsOf = (tiled: TiledDrawing, inks: readonly Box[], request: LayoutRequest, hand: Hand): Item[][] => {
+  const { plan } = tiled;
+  const words = plan.tiles.map((tile) => wordsOf(tiled, tile, request));
+  const own = plan.tiles.map((tile, i) => onLength(tile, plan, words[i]!, { ...hand, taken: [] }));
+  const whole = wholeWords(tiled, request);
+  const places = plan.tiles.map((tile, i) => onLength(tile, plan, whole, { ...hand, taken: own[i]! }));
+  const first = whole.length === 0 ? -1 : places.findIndex((items) => items.length > 0);
+  return plan.tiles.map((tile, i) => {
+    const more = first < 0 && i === plan.tiles.length - 1 ? whole : [];
+    const caption = own[i]!.length > 0 && more.length === 0 ? own[i]! : besideLength(tile.window, inks[i]!, [...words[i]!, ...more], hand);
+    return [...caption, ...(i === first ? places[i]! : [])];
+  });
+};
+
+/** What a length shows of the strip, with all that joins it to the others. The marks carry the strip’s name: several strips may share a sheet. */
+const drawnOn = (tiled: TiledDrawing, tile: GridTile, font: Font): Item[] => {
+  const { plan, codeOf, tiles } = tiled;
+  const marks = seamItems(seamsOf(plan, tiles, tile), tile, plan, { codeOf, called: 'length', font }).map((item) =>
+    (item.part?.startsWith('registration-') === true ? { ...item, part: item.part.replace('registration-', `registration-${plan.drawing.name}-`) } : item));
+  return [...cutItems(plan.cut, tile.ink, tile.window), ...marks, ...datumMark(plan, tile, font)];
+};
+
+/** The lengths of a cut strip as patterns to be packed. */
+const piecesOf = (tiled: TiledDrawing, request: LayoutRequest, font: Font): SmallPattern[] => {
+  const { jig, plan, codeOf } = tiled;
+  const drawn = plan.tiles.map((tile) => drawnOn(tiled, tile, font));
+  const captions = captionsOf(tiled, drawn.map((items) => shownBounds(items, font)), request, { font, upright: isUpright(plan) });
+  return plan.tiles.map((tile, i) => {
+    const items = [...drawn[i]!, ...captions[i]!];
+    const drawing = { ...plan.drawing, title: `${plan.drawing.title}, length ${codeOf(tile)}` };
+    return { jig, drawing, of: plan.drawing.title, items, bounds: shownBounds(items, font) };
+  });
 };
 
 /** Whether a drawing is a strip that two lengths of lie beside each other on a sheet; mm of the drawing. */
@@ -137,5 +174,5 @@ export const cutIntoLengths = ({ jig, drawing }: LargePattern, frames: readonly 
   const frame = upright ? bareFrame(across, room.long) : bareFrame(room.long, across);
   const plan = planTiles({ drawing, frame, correction: { x: 1, y: 1 }, overlap: request.wishes.overlap }, font);
   const tiled = tiledDrawing({ jig, plan }, 1);
-  return { tiled, pieces: plan.tiles.map((tile) => pieceOf(tiled, tile, request, font)) };
+  return { tiled, pieces: piecesOf(tiled, request, font) };
 };

@@ -11,7 +11,7 @@ import type { TilePlan } from './plan-tiles.js';
 import { placeKey, seamsOf, tilesByPlace, type Seam } from './seam-lines.js';
 import type { Sheet } from './sheet.js';
 import type { StripWords } from './strip-text.js';
-import { assumedWords, patternWords, pieceWords, runningWords, withStop } from './strip-words.js';
+import { assumedWords, capitalised, patternWords, pieceWords, runningWords, withStop } from './strip-words.js';
 import { cutItems } from './tile-ink.js';
 import type { GridTile } from './tile-grid.js';
 import { numberedFrom } from './tile-place.js';
@@ -85,8 +85,6 @@ export const topWords = (plan: TilePlan, tile: GridTile, units: Units): string =
 };
 
 const sides = { x: ['left', 'right'], y: ['top', 'bottom'] } as const;
-
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What to trim and lay over at each seam; `called`: sheet, or what else is joined. */
 export const seamWords = (seams: readonly Seam[], tile: GridTile, { codeOf, called }: { readonly codeOf: CodeOf; readonly called: string }): string => {

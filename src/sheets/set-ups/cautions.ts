@@ -3,9 +3,8 @@ import type { Font } from '../../drawing/font.js';
 import { letter, moveItems, shape } from '../../drawing/items.js';
 import { point } from '../../geometry/point.js';
 import { rectangle } from '../../geometry/shapes.js';
-import { heading, paragraphs } from '../blocks.js';
+import { heading, inTwoColumns, paragraphs } from '../blocks.js';
 import { stackHeight, stacked, type FlowBlock } from '../flow.js';
-import { columnGap } from './column-gap.js';
 
 /** In from the frame to its words, and its foot; mm. */
 const [inset, foot] = [4, 3];
@@ -21,23 +20,12 @@ interface Inner {
   readonly height: number;
 }
 
-/** Statements in two columns, parted where both come out lowest. */
-const twoColumns = (texts: readonly string[], width: number, font: Font): Inner => {
-  const each = (width - columnGap) / 2;
-  const ways = Array.from({ length: texts.length }, (_, i) => {
-    const [left, right] = [texts.slice(0, i + 1), texts.slice(i + 1)].map((part) => statements(part, each, font)) as [FlowBlock[], FlowBlock[]];
-    return { left, right, height: Math.max(stackHeight(left), stackHeight(right)) };
-  });
-  const { left, right, height } = ways.reduce((a, b) => (b.height < a.height ? b : a));
-  return { items: [...stacked(left), ...moveItems(stacked(right), each + columnGap, 0)], height };
-};
-
 const innerOf = (cautions: readonly string[], width: number, font: Font): Inner => {
   if (width < leastBeside) {
     const blocks = [heading('Cautions', width, font), ...statements(cautions, width, font)];
     return { items: stacked(blocks), height: stackHeight(blocks) };
   }
-  const { items, height } = twoColumns(cautions, width - wordWidth, font);
+  const { items, height } = inTwoColumns(cautions, width - wordWidth, font, () => '–');
   return { items: [letter(point(0, 3.5), 'Cautions', { height: 3.5 }), ...moveItems(items, wordWidth, 1)], height: height + 1 };
 };
 

@@ -92,7 +92,8 @@ const listed = (code: 'findings', title: string, texts: readonly string[], font:
 
 const stepsSection = ({ setUp, units }: SetUpRequest, { font }: Room): Section[] => {
   const steps = setUp.steps.map(({ words }) => sayWords(words, units));
-  return steps.length === 0 ? [] : [{ code: 'steps', at: (w) => [heading('Steps', w, font), ...paragraphs(steps, w, font, { mark: (i) => `${i + 1}` })] }];
+  const set = (w: number): readonly FlowBlock[] => paragraphs(steps, w, font, { mark: (i) => `${i + 1}` });
+  return steps.length === 0 ? [] : [{ code: 'steps', at: (w) => [heading('Steps', w, font), ...set(w)] }];
 };
 
 /** A table only where it keeps its own width: its columns are not wrapped to stand beside something. */
