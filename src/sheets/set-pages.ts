@@ -5,7 +5,9 @@ import { furniture, type Furniture } from './furniture.js';
 import type { LayoutRequest } from './layout-request.js';
 import { packedSheet, packPatterns, type PackedSheet, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
+import { boxWidth } from '../geometry/box.js';
 import { findingsOfSetUps } from './set-ups/findings-of-set-up.js';
+import { joinAlike } from './set-ups/join-alike.js';
 import { operationTitle, type SetUpRequest } from './set-ups/sections.js';
 import { sharedSetUpPages, type SetUpPageContent } from './set-ups/set-up-sheets.js';
 import type { Sheet } from './sheet.js';
@@ -82,7 +84,8 @@ const setUpTitle = (page: SetUpPageContent): string =>
 
 /** The pages of all set-ups, jig by jig. */
 export const setUpPages = (setting: Setting, frame: PageFrame): SetUpPage[] => {
-  const requests = picturesOnce(setting.request.jigs.flatMap((jig) => requestsOf(jig, setting.request)));
+  const all = setting.request.jigs.flatMap((jig) => requestsOf(jig, setting.request));
+  const requests = picturesOnce(joinAlike(all, boxWidth(frame.area) - 2, setting.font));
   return sharedSetUpPages(requests, frame, setting.font).map((page) => {
     const jigs = [...new Set(page.map(({ jig }) => jig))];
     return { ...plainPage(setting, frame, { part: 'set-ups', title: setUpTitle(page), items: page.flatMap(({ items }) => items), jigs }), jigs };

@@ -19,6 +19,8 @@ export interface SetUpRequest {
   readonly setUp: SetUp;
   readonly findings: readonly Finding[];
   readonly units: Units;
+  /** Figures in which operations that are joined differ. */
+  readonly differing?: FigureTable;
   /** The operation before it in the set that shows just the same picture. */
   readonly pictureWith?: string;
 }
@@ -112,7 +114,8 @@ const warningWords = ({ message, remedy }: Finding): string => (remedy === '' ? 
  */
 export const sectionsOf = (of: SetUpRequest, tables: readonly FigureTable[], room: Room): readonly (readonly Section[])[] => {
   const { cautions } = of.setUp;
-  const [picture, numbers] = [pictureSection(of, room), numbersSection(of, room)];
+  const differing = of.differing === undefined || of.differing.rows.length === 0 ? [] : [tableSection(of.differing, of, room)];
+  const [picture, numbers] = [pictureSection(of, room), [...numbersSection(of, room), ...differing]];
   const warnings: Section[] = [
     ...listed('findings', 'Before you cut', of.findings.map(warningWords), room.font),
     ...(cautions.length === 0 ? [] : [{ code: 'cautions', at: (width: number) => [cautionsBlock(cautions, width, room.font)] } as const]),
