@@ -162,13 +162,13 @@ const isStrip = (bounds: Box, room: { readonly short: number; readonly long: num
 };
 
 /**
- * Cuts a strip that no sheet holds into lengths, as long as every turn of the paper allowed holds; undefined where a drawing is no such strip.
+ * Cuts a strip that no sheet holds into lengths, as long as every turn of the paper allowed holds; undefined where a drawing is no such strip, or should stay whole.
  * In true millimetres: they are corrected for the printer as they are packed.
  */
 export const cutIntoLengths = ({ jig, drawing }: LargePattern, frames: readonly PageFrame[], request: LayoutRequest, font: Font): CutStrip | undefined => {
   const bounds = itemsBounds(drawing.items, font);
   const room = roomOf(frames, request.correction);
-  if (!isStrip(bounds, room)) return undefined;
+  if (drawing.whole || !isStrip(bounds, room)) return undefined;
   const upright = boxHeight(bounds) > boxWidth(bounds);
   const across = Math.max(leastSeam, upright ? boxWidth(bounds) : boxHeight(bounds));
   const frame = upright ? bareFrame(across, room.long) : bareFrame(room.long, across);

@@ -25,7 +25,7 @@ describe('closingDistances', () => {
     const [whole, longest] = closingDistances(set.tiled[0]!);
     expect(whole).toEqual({ from: 'left end', to: 'right end along the spine', length: expect.closeTo(1500, 9) });
     // The scale check and the map come first, then the sheets of the board.
-    expect(longest!.from).toBe('upper mark of seam 2/3');
+    expect(longest!.from).toBe('upper mark 2/3');
     const last = /(\d+)\/(\d+)$/.exec(longest!.to)!;
     const taped = distance(markAt(set, 'registration-2-3-1', correction), markAt(set, `registration-${last[1]!}-${last[2]!}-2`, correction));
     expect(longest!.length).toBeCloseTo(taped, 9);
@@ -47,15 +47,15 @@ describe('closingDistances', () => {
     expect(plan.grid.y.seams).toHaveLength(1);
     expect(closing.map((d) => `${d.from} – ${d.to}`)).toEqual([
       'left end – right end along the spine',
-      `upper mark of seam ${a} – lower mark of seam ${d}`, `lower mark of seam ${c} – upper mark of seam ${b}`,
-      `upper mark of seam ${a} – upper mark of seam ${b}`, `lower mark of seam ${c} – lower mark of seam ${d}`,
+      `upper mark ${a} – lower mark ${d}`, `lower mark ${c} – upper mark ${b}`,
+      `upper mark ${a} – upper mark ${b}`, `lower mark ${c} – lower mark ${d}`,
     ]);
     expect(closing[3]!.length).toBeCloseTo(right - left, 9);
     expect(closing[1]!.length).toBeGreaterThan(Math.hypot(right - left, 150));
   });
 
   it('go from corner to corner of the outline where there is one seam', () => {
-    const { closing } = closingOf(plainDrawing('plate', [rectangle(5, 7, 300, 80)]), 'landscape');
+    const { closing } = closingOf(plainDrawing('plate', [rectangle(5, 7, 300, 80)], { whole: true }), 'landscape');
     expect(closing).toEqual([
       { from: 'upper left corner', to: 'lower right corner', length: expect.closeTo(Math.hypot(300, 80), 9) },
       { from: 'lower left corner', to: 'upper right corner', length: expect.closeTo(Math.hypot(300, 80), 9) },
@@ -78,11 +78,11 @@ describe('closingDistances', () => {
   it('go straight across where four sheets meet in one point', () => {
     const { closing, first } = closingOf(plainDrawing('frame', [circle(point(0, 0), 165)]), 'landscape');
     const [a, b, c, d] = [0, 1, 2, 3].map((i) => first + i);
-    expect(closing.map((d) => `${d.from} – ${d.to}`)).toEqual([`left mark of seam ${a}/${c} – right mark of seam ${b}/${d}`, `upper mark of seam ${a}/${b} – lower mark of seam ${c}/${d}`]);
+    expect(closing.map((d) => `${d.from} – ${d.to}`)).toEqual([`left mark ${a}/${c} – right mark ${b}/${d}`, `upper mark ${a}/${b} – lower mark ${c}/${d}`]);
   });
 
   it('have no ends on a spine that the piece does not end on', () => {
-    const off = { ...plainDrawing('arch', [polyline([point(0, 80), point(0, 60), point(500, 60), point(500, 80)], true)]), spine: true, datum: point(0, 10) };
+    const off = { ...plainDrawing('arch', [polyline([point(0, 80), point(0, 60), point(500, 60), point(500, 80)], true)], { whole: true }), spine: true, datum: point(0, 10) };
     expect(closingOf(off, 'landscape').closing.map((d) => d.from)).not.toContain('left end');
   });
 });
