@@ -76,8 +76,8 @@ describe('operations that share sheets', () => {
   });
 
   it('never come apart where each fits a sheet and no sheet is saved', () => {
-    const pages = pagesOf(Array.from({ length: 4 }, (_, i) => operation(`work ${i}`, 20)));
-    expect(pages.map((page) => page.length)).toEqual([1, 1, 1, 1]);
+    // Two of about two thirds of a sheet: the second would go over the foot of the first sheet, and takes a sheet of its own.
+    for (const steps of [14, 16, 18, 20]) expect(pagesOf([operation('saw', steps), operation('drill', steps)]).map((page) => page.map(({ continued }) => continued))).toEqual([[false], [false]]);
   });
 });
 
@@ -94,6 +94,11 @@ describe('a table that is printed where it fits', () => {
     const full = Array.from({ length: 40 }, (_, i) => i).find((steps) => steps > 3 && !printed(steps, true)[1])!;
     expect(printed(full, true)).toEqual([1, false]);
     expect(printed(full, false)).toEqual([2, true]);
+    // Nor does it send the next operation to a sheet of its own.
+    const both = (steps: number) => pagesOf([operation('hollow', 3, { tables: [{ ...ordinates, ifItFits: true }] }), operation('drill', steps)]);
+    const most = Array.from({ length: 30 }, (_, i) => 30 - i).find((steps) => both(steps).length === 1)!;
+    expect(textOf(both(most).flat().flatMap(({ items }) => items))).not.toContain('Without a printer');
+    expect(textOf(both(1).flat().flatMap(({ items }) => items))).toContain('Without a printer');
   });
 });
 
