@@ -22,7 +22,7 @@ const tallestColumns = 0.75;
 const mostWays = 8;
 
 /** A block as it stands on the page. */
-export const bandOf = (block: FlowBlock): Band => ({ height: block.height, before: block.before, ...(block.withNext === true && { withNext: true }), make: () => block.items });
+export const bandOf = ({ items, height, before, withNext = false }: FlowBlock): Band => ({ height, before, withNext, make: () => items });
 
 const allAt = (sections: readonly Section[], width: number): FlowBlock[] | undefined => {
   const found = sections.map((section) => section.at(width));

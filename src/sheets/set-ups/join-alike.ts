@@ -41,12 +41,14 @@ const valueOf = ({ numbers }: SetUp, code: string): Words | undefined => numbers
 
 /** Figures that are the same throughout, and those that are not in a column for each operation. */
 const figures = (setUps: readonly SetUp[]): { readonly numbers: readonly Figure[]; readonly differing: FigureTable } => {
-  const all = setUps.flatMap(({ numbers }) => numbers).filter(({ code }, i, every) => every.findIndex((figure) => figure.code === code) === i);
+  const all = setUps.flatMap(({ numbers }) => numbers)
+    .filter(({ code }, i, every) => every.findIndex((figure) => figure.code === code) === i);
   const isShared = ({ code, value }: Figure): boolean => setUps.every((setUp) => isSame(valueOf(setUp, code), value));
   return {
     numbers: all.filter(isShared),
     differing: {
-      code: 'differing', heading: ['Figures one by one'], columns: [{ code: 'figure', head: '' }, ...setUps.map(({ operation }, i) => ({ code: `operation-${i + 1}`, head: operation }))],
+      code: 'differing', heading: ['Figures one by one'],
+      columns: [{ code: 'figure', head: '' }, ...setUps.map(({ operation }, i) => ({ code: `operation-${i + 1}`, head: operation }))],
       rows: all.filter((figure) => !isShared(figure)).map(({ code, label }) => [label, ...setUps.map((setUp) => valueOf(setUp, code) ?? ['–'])]),
     },
   };
@@ -55,7 +57,10 @@ const figures = (setUps: readonly SetUp[]): { readonly numbers: readonly Figure[
 /** Tables that differ in their rows alone become one. */
 const tables = (setUps: readonly SetUp[]): FigureTable[] => setUps.flatMap((setUp) => setUp.tables).reduce<FigureTable[]>((joined, table) => {
   const at = joined.findIndex((other) => isSame({ ...other, rows: [] }, { ...table, rows: [] }));
-  return at < 0 ? [...joined, table] : joined.with(at, { ...joined[at]!, rows: [...joined[at]!.rows, ...table.rows.filter((row) => !joined[at]!.rows.some((other) => isSame(other, row)))] });
+  if (at < 0) return [...joined, table];
+  const { rows } = joined[at]!;
+  const fresh = table.rows.filter((row) => !rows.some((other) => isSame(other, row)));
+  return joined.with(at, { ...table, rows: [...rows, ...fresh] });
 }, []);
 
 const joined = (requests: readonly SetUpRequest[], width: number, font: Font): SetUpRequest => {

@@ -83,7 +83,8 @@ const lower = (a: readonly FlowBlock[], b: readonly FlowBlock[]): readonly FlowB
 const besideItself = (rows: readonly (readonly string[])[], width: number, font: Font): FlowBlock[] => {
   const half = Math.ceil(rows.length / 2);
   const each = (width - columnGap) / 2;
-  const [left, right] = [rows.slice(0, half), rows.slice(half)].map((part, i) => table({ at: point(i * (each + columnGap), 0), rows: part, width: each }, font)) as [Table, Table];
+  const set = (part: readonly (readonly string[])[], x: number): Table => table({ at: point(x, 0), rows: part, width: each }, font);
+  const [left, right] = [set(rows.slice(0, half), 0), set(rows.slice(half), each + columnGap)];
   return [{ items: [...left.items, ...right.items], height: Math.max(left.height, right.height), before: 2 }];
 };
 

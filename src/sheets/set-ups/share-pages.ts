@@ -35,7 +35,8 @@ const placed = (state: State, way: Arrangement, page: Stretch, onNew: boolean): 
   const fresh = onNew || state.y === page.y0;
   const from = fresh ? page.y0 : state.y + between;
   const base = state.page + (onNew ? 1 : 0);
-  const places = placesOf(way, { y0: from, y1: page.y1 }, { ...page, y0: page.y0 + continuedHead }, !fresh).map((p) => ({ page: p.page + base, y: p.y }));
+  const rest = { y0: page.y0 + continuedHead, y1: page.y1 };
+  const places = placesOf(way, { y0: from, y1: page.y1 }, rest, !fresh).map((place) => ({ page: place.page + base, y: place.y }));
   const [first, last] = [places[0], places.at(-1)];
   if (first === undefined || last === undefined || first.page !== base) return undefined;
   return {
@@ -66,8 +67,9 @@ const trailOf = (trail: Trail | undefined): Placed[] => (trail === undefined ? [
 export const sharePages = (ways: readonly (readonly Arrangement[])[], page: Stretch): readonly Placed[] => {
   let states: readonly State[] = [{ page: 0, y: page.y0, splits: 0, trail: undefined }];
   for (const each of ways) {
-    const next = states.flatMap((state) => each.flatMap((way) => (state.y === page.y0 ? [false] : [false, true]).flatMap((onNew) => placed(state, way, page, onNew) ?? [])));
-    states = pruned(next);
+    const next = (state: State, way: Arrangement): State[] =>
+      (state.y === page.y0 ? [false] : [false, true]).flatMap((onNew) => placed(state, way, page, onNew) ?? []);
+    states = pruned(states.flatMap((state) => each.flatMap((way) => next(state, way))));
   }
   return trailOf(states[0]!.trail);
 };
