@@ -20,7 +20,7 @@ import { loadBundledFont } from './load-bundled-font.js';
 import { missingLetters } from './missing-letters.js';
 import { printWarnings } from './print-warnings.js';
 import { readShopFile, type SpecText } from './read-source.js';
-import { sheetNumbersFrom } from './sheet-numbers.js';
+import { sheetNumbersFrom, sheetsChosen, type SheetsChosen } from './sheet-numbers.js';
 import { sheetsAsked } from './sheet-options.js';
 import { usageError } from './usage-error.js';
 import { removeLeftOver } from './left-over.js';
@@ -67,8 +67,7 @@ interface Plan {
   readonly checked: Checked;
   readonly folder: string;
   readonly request: LayoutRequest;
-  /** The sheets asked for, in the user's words: what they name is known once the set is laid out. */
-  readonly sheets: string | undefined;
+  readonly chosen: SheetsChosen;
   readonly formats: Formats;
   readonly font: Font;
 }
@@ -81,13 +80,13 @@ const planFor = (given: Arguments, source: SpecText, asked: number, io: Io): Pla
   printWarnings([...missingLetters(checked.spec, source, font), ...warnings], given, io);
   return {
     checked, font, folder: folderFor(given, checked, asked), formats: formatsFrom(given),
-    request: { ...requestFor(given, checked, font), ...corrected }, sheets: textOption(given, 'sheets'),
+    request: { ...requestFor(given, checked, font), ...corrected }, chosen: sheetsChosen(given),
   };
 };
 
-const write = async ({ checked, folder, request, sheets, formats, font }: Plan, io: Io): Promise<Draw> => {
+const write = async ({ checked, folder, request, chosen, formats, font }: Plan, io: Io): Promise<Draw> => {
   const set = layOut(request, font);
-  const only = sheets === undefined ? undefined : sheetNumbersFrom(sheets, set.codes);
+  const only = sheetNumbersFrom(chosen, set);
   const drawn = drawnFiles({ report: checked.report, request, set, font, formats, only, io });
   const files = await deliver(folder, drawn, (written) => {
     if (only === undefined) removeLeftOver(folder, sheetFolder(request), written);

@@ -86,7 +86,7 @@ async function* jigFiles(drawn: Drawn): AsyncGenerator<DrawnFile> {
 
 /**
  * The files of one draw, made one after another as they are written: the sheets, then each jig by itself, then the report.
- * With `only`, some of the sheets again and nothing else.
+ * With `only`, some of the sheets and nothing else.
  */
 export async function* drawnFiles(drawn: Drawn): AsyncGenerator<DrawnFile> {
   if (drawn.request.jigs.length > 0) yield* sheetFiles(drawn);

@@ -48,6 +48,8 @@ export interface Drawing {
   /** What it shows, said after its jig's name and without it: `wrap-round template`. */
   readonly title: string;
   readonly items: readonly Item[];
+  /** No template but a picture that a set-up shows too: on the jig's own canvas, and on the sheets with that set-up alone. */
+  readonly isPicture?: boolean;
   /** Must stay on one sheet wherever a sheet can hold it (a cope is never split). */
   readonly whole: boolean;
   /** The one point from which stations are measured; the left end of the spine. */

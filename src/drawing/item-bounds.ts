@@ -36,3 +36,11 @@ export const itemBounds = (item: Item, font: Font): Box => {
 
 /** The box of all items with their pen widths, mm. */
 export const itemsBounds = (items: readonly Item[], font: Font): Box => uniteBoxes(items.map((i) => itemBounds(i, font)));
+
+/** The box of what shows: lettering no further than its clip. */
+export const shownBounds = (items: readonly Item[], font: Font): Box => uniteBoxes(items.map((item) => {
+  const box = itemBounds(item, font);
+  if (item.kind !== 'lettering' || item.clip === undefined) return box;
+  const { clip } = item;
+  return { x0: Math.max(box.x0, clip.x0), y0: Math.max(box.y0, clip.y0), x1: Math.min(box.x1, clip.x1), y1: Math.min(box.y1, clip.y1) };
+}));

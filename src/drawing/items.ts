@@ -1,3 +1,4 @@
+import { boxOf, type Box } from '../geometry/box.js';
 import type { Path } from '../geometry/path.js';
 import type { Point } from '../geometry/point.js';
 import { after, rotation, transformPath, transformPoint, translation, type Transform } from '../geometry/transform.js';
@@ -26,8 +27,13 @@ export const moveItems = (items: readonly Item[], x: number, y: number): Item[] 
 export const turnItems = (items: readonly Item[], angle: number, x = 0, y = 0): Item[] =>
   placeItems(items, after(rotation(angle), translation(x, y)), angle);
 
-/** Items under `map`, whose turning part is `turn`; lettering keeps its size. */
+/** The box round a box under `map`: exact where that turns by quarters. */
+const placeBox = ({ x0, y0, x1, y1 }: Box, map: Transform): Box => boxOf([{ x: x0, y: y0 }, { x: x1, y: y1 }].map((p) => transformPoint(map, p)));
+
+const placeLettering = (item: Lettering, map: Transform, turn: number): Lettering => ({
+  ...item, at: transformPoint(map, item.at), turn: item.turn + turn, ...(item.clip !== undefined && { clip: placeBox(item.clip, map) }),
+});
+
+/** Items under `map`, whose turning part is `turn`; lettering keeps its size, and a window that clips it goes along. */
 export const placeItems = (items: readonly Item[], map: Transform, turn: number): Item[] => items.map((item) =>
-  item.kind === 'shape'
-    ? { ...item, path: transformPath(map, item.path) }
-    : { ...item, at: transformPoint(map, item.at), turn: item.turn + turn });
+  item.kind === 'shape' ? { ...item, path: transformPath(map, item.path) } : placeLettering(item, map, turn));

@@ -25,6 +25,8 @@ export interface FigureTable {
   readonly columns: readonly FigureColumn[];
   /** A cell for each column. */
   readonly rows: readonly (readonly Words[])[];
+  /** Printed only where it takes no further sheet. */
+  readonly ifItFits?: boolean;
 }
 
 /** One thing that is done, with its figures. */

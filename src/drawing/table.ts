@@ -51,9 +51,9 @@ export const table = (options: TableOptions, font: Font): Block & { readonly wid
     cells.forEach((lines, i) => lines.forEach((text, n) => {
       const fromRight = right.includes(i);
       const x = fromRight ? starts[i]! + widths[i]! - pad : starts[i]! + pad;
-      items.push(letter(point(x, y + 0.5 * height + height + n * 1.5 * height), text, { height, anchor: fromRight ? 'end' : 'start' }));
+      items.push(letter(point(x, y + 1.35 * height + n * 1.5 * height), text, { height, anchor: fromRight ? 'end' : 'start' }));
     }));
-    y += Math.max(1, ...cells.map((c) => c.length)) * 1.5 * height + 0.5 * height;
+    y += Math.max(1, ...cells.map((c) => c.length)) * 1.5 * height + 0.2 * height;
     ruled(y);
     if (r === 0 && columns !== undefined) ruled(y += 0.6);
   });

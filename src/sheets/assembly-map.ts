@@ -10,7 +10,7 @@ import { circle, line, rectangle } from '../geometry/shapes.js';
 import { scaling, after, transformPath, transformPoint, translation, type Transform } from '../geometry/transform.js';
 import { cores } from './axis.js';
 import type { FlowBlock } from './flow.js';
-import { codeInside, codesAbove, codesBeside, outlineStep, type MapCell } from './map-codes.js';
+import { besideGap, codeInside, codesAbove, codesBeside, largestCode, outlineStep, type MapCell } from './map-codes.js';
 import { placeKey } from './seam-lines.js';
 import type { GridTile } from './tile-grid.js';
 import type { TiledDrawing } from './tile-sheet.js';
@@ -68,21 +68,29 @@ const cells = (tiled: TiledDrawing, map: Transform): Item[] => {
 
 const datumDot = (at: Point): Item[] => [shape('mark', circle(at, 0.9), 'map-datum'), shape('mark', circle(at, 0.3))];
 
+/** Room that the numbers need beside a row of sheets or a column of them, mm: of a row half a number may overhang at either end. */
+const besideMap = (tiled: TiledDrawing, font: Font): number => {
+  const { x, y } = tiled.plan.grid;
+  if (x.seams.length > 0 && y.seams.length > 0) return 0;
+  return Math.max(...tiled.plan.tiles.map((tile) => font.width(tiled.codeOf(tile), largestCode))) + (y.seams.length === 0 ? 0 : besideGap);
+};
+
 /** Scale at which a drawing is at most `width` by `height` mm, and no larger than a quarter. */
 const mapScale = (tiled: TiledDrawing, width: number, height: number): number => {
   const { x, y } = tiled.plan.grid;
   return Math.min(0.25, width / (x.extent.to - x.extent.from), height / Math.max(1, y.extent.to - y.extent.from));
 };
 
-/** A small picture of a tiled drawing: its outlines, the sheets with their codes clear of them, sheets that are not printed hatched. Keeps proportions. */
+/** A small picture of a tiled drawing: its outlines, the sheets with their numbers clear of them, sheets that are not printed hatched. Keeps proportions. */
 export const assemblyMap = (tiled: TiledDrawing, room: { readonly width: number; readonly height: number }, font: Font): FlowBlock => {
   const { plan } = tiled;
   const { x, y } = plan.grid;
-  const k = mapScale(tiled, room.width - 2, room.height - 2);
+  const k = mapScale(tiled, room.width - 2 - besideMap(tiled, font), room.height - 2);
   const map = after(translation(-x.extent.from, -y.extent.from), after(scaling(k, k), translation(1, 1)));
   const outlines = plan.cut.index.inks.flatMap((ink): Item[] =>
     (ink.kind === 'stroke' && shown.has(ink.item.line) ? [shape('dimension', transformPath(map, ink.item.path))] : []));
   const items = [...outlines, ...cells(tiled, map), ...codes(tiled, map, font), ...datumDot(transformPoint(map, plan.datum))];
-  const above = Math.max(0, -itemsBounds(items, font).y0);
-  return { items: moveItems(items, 0, above), height: (y.extent.to - y.extent.from) * k + 2 + above, before: 2 };
+  const box = itemsBounds(items, font);
+  const [left, above] = [Math.max(0, -box.x0), Math.max(0, -box.y0)];
+  return { items: moveItems(items, left, above), height: (y.extent.to - y.extent.from) * k + 2 + above, before: 2 };
 };

@@ -1,37 +1,38 @@
 import type { Font } from '../drawing/font.js';
-import { letter, shape } from '../drawing/items.js';
+import { letter, moveItems, shape } from '../drawing/items.js';
 import { table } from '../drawing/table.js';
 import { point } from '../geometry/point.js';
 import { line } from '../geometry/shapes.js';
 import { wrapText } from '../drawing/wrap-text.js';
-import type { FlowBlock } from './flow.js';
+import { stackHeight, stacked, type FlowBlock } from './flow.js';
 
 const origin = point(0, 0);
 
 /** From a heading's line to what follows. */
-const underLine = 1.6;
+const underLine = 1.2;
 
 /** Blocks of which the first is a table: its upper rule falls on the line of the heading before it, so that no empty band is left between them. */
 export const onHeadingLine = ([first, ...rest]: readonly FlowBlock[]): FlowBlock[] =>
   (first === undefined ? [] : [{ ...first, before: -underLine }, ...rest]);
 
+/** Between base lines, in heights of a capital: the least of ISO 3098. */
+const pitch = 1.5;
+
 /** A heading over a line, kept with what follows. mm. */
 export const heading = (text: string, width: number, font: Font, height = 3.5): FlowBlock => {
   const lines = wrapText(shortened(text), width, height, font);
-  const base = height + (lines.length - 1) * 1.6 * height;
+  const base = height + (lines.length - 1) * pitch * height;
   return {
     items: [
-      ...lines.map((words, i) => letter(point(0, height + i * 1.6 * height), words, { height })),
+      ...lines.map((words, i) => letter(point(0, height + i * pitch * height), words, { height })),
       shape('dimension', line(point(0, base + 1.6), point(width, base + 1.6))),
     ],
-    height: base + 1.6 + underLine, before: 4, withNext: true,
+    height: base + 1.6 + underLine, before: 3.4, withNext: true,
   };
 };
 
 /** A block is never longer than this many lines, so that a page can break inside a long paragraph. */
 const mostLines = 12;
-
-const pitch = 1.6;
 
 /** Lines of one paragraph, in blocks of a few lines. */
 const lineBlocks = (lines: readonly string[], height: number, indent: number): FlowBlock[] => {
@@ -75,4 +76,19 @@ export const tableBlocks = (of: Rows, width: number, font: Font): FlowBlock[] =>
 export const shortened = (text: string, most = 160): string => {
   const letters = [...text];
   return letters.length <= most ? text : `${letters.slice(0, most - 1).join('').trimEnd()}…`;
+};
+
+/** Between two columns of statements, mm. */
+const gutter = 8;
+
+/** Statements with their marks in two columns, parted where both come out lowest: one block. */
+export const inTwoColumns = (texts: readonly string[], width: number, font: Font, mark: (i: number) => string): FlowBlock => {
+  const each = (width - gutter) / 2;
+  const set = (part: readonly string[], from: number): FlowBlock[] => paragraphs(part, each, font, { mark: (i) => mark(from + i) });
+  const ways = texts.map((_, i) => {
+    const [left, right] = [set(texts.slice(0, i + 1), 0), set(texts.slice(i + 1), i + 1)];
+    return { left, right, height: Math.max(stackHeight(left), stackHeight(right)) };
+  });
+  const { left, right, height } = ways.reduce((a, b) => (b.height < a.height ? b : a));
+  return { items: [...stacked(left), ...moveItems(stacked(right), each + gutter, 0)], height, before: 1.4 };
 };

@@ -18,7 +18,7 @@ type Pair = readonly [NamedPoint, NamedPoint];
 const which = { x: ['upper', 'lower'], y: ['left', 'right'] } as const;
 
 const marksOf = ({ codeOf }: TiledDrawing, seam: Seam): NamedPoint[] => seam.marks.map((at, i) => ({
-  name: `${which[seam.along][i]} mark of seam ${codeOf(seam.first)}/${codeOf(seam.second)}`, at,
+  name: `${which[seam.along][i]} mark ${codeOf(seam.first)}/${codeOf(seam.second)}`, at,
 }));
 
 const allMarks = (tiled: TiledDrawing): NamedPoint[] => tiled.plan.tiles.flatMap((tile) =>

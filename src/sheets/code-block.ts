@@ -6,7 +6,7 @@ import type { Box } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
 import { rectangle } from '../geometry/shapes.js';
 
-/** Codes of the sheets that meet this one's edges; absent where there is none. */
+/** Numbers of the sheets that meet this one's edges; absent where there is none. */
 export interface Neighbours {
   readonly left?: string;
   readonly right?: string;
@@ -16,11 +16,11 @@ export interface Neighbours {
 
 const small = 1.8;
 
-/** The largest lettering of ISO 3098 in which a code fits. */
+/** The largest lettering of ISO 3098 in which a number fits. */
 const codeHeight = (code: string, width: number, most: number, font: Font): number =>
   [7, 5, 3.5, 2.5].find((h) => h <= most && font.width(code, h) <= width) ?? small;
 
-/** A sheet's code in a frame, the codes of its neighbours at the sides where they lie, and where the sheet is in the set. */
+/** A sheet's number in a frame, and the numbers of its neighbours at the sides where they lie. */
 export const codeBlock = (box: Box, code: string, neighbours: Neighbours | undefined, font: Font): Item[] => {
   const middle = (box.x0 + box.x1) / 2;
   const frame = shape('reference', rectangle(box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0));

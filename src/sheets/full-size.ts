@@ -1,17 +1,16 @@
 import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
-import { itemBounds, itemsBounds } from '../drawing/item-bounds.js';
-import { letter } from '../drawing/items.js';
+import { itemsBounds, shownBounds } from '../drawing/item-bounds.js';
+import { letter, moveItems } from '../drawing/items.js';
 import { readingMark, readingMarkSize } from '../drawing/reading-mark.js';
 import { ruleBar, ruleDepth } from '../drawing/rule-bar.js';
 import { textBlock } from '../drawing/text-block.js';
-import { boxHeight, boxWidth, uniteBoxes, type Box } from '../geometry/box.js';
+import { boxHeight, boxWidth, type Box } from '../geometry/box.js';
 import { point } from '../geometry/point.js';
 import { mmPerInch, type Units } from '../units/units.js';
 import { leastBar } from './page-frame.js';
 import type { LayoutRequest } from './layout-request.js';
 import type { Sheet } from './sheet.js';
-import { carry } from './tile-place.js';
 import { splitPattern } from './split-pattern.js';
 import { distinct, lineRule } from './strip-words.js';
 import { withSpine } from './spine.js';
@@ -37,14 +36,6 @@ const titleHeight = 3.5;
 /** From the top of a part to the top of its pattern: the title and a gap. */
 const headRoom = 8;
 
-/** The box of what shows: lettering no further than its clip. */
-const shownBounds = (items: readonly Item[], font: Font): Box => uniteBoxes(items.map((item) => {
-  const box = itemBounds(item, font);
-  if (item.kind !== 'lettering' || item.clip === undefined) return box;
-  const { clip } = item;
-  return { x0: Math.max(box.x0, clip.x0), y0: Math.max(box.y0, clip.y0), x1: Math.min(box.x1, clip.x1), y1: Math.min(box.y1, clip.y1) };
-}));
-
 const patternPart = (title: string, items: readonly Item[], bounds: Box, font: Font): Part => ({
   title, items, bounds,
   width: Math.max(boxWidth(bounds), font.width(title, titleHeight)), height: boxHeight(bounds) + headRoom,
@@ -52,7 +43,7 @@ const patternPart = (title: string, items: readonly Item[], bounds: Box, font: F
 
 const placePart = (part: Part, x: number, y: number): Item[] => [
   letter(point(x, y + titleHeight), part.title, { height: titleHeight, part: 'pattern-title' }),
-  ...carry(part.items, x - part.bounds.x0, y + headRoom - part.bounds.y0),
+  ...moveItems(part.items, x - part.bounds.x0, y + headRoom - part.bounds.y0),
 ];
 
 /** A pattern longer than a page goes on several, each with the marks that join it to the next. */

@@ -1,23 +1,25 @@
+import type { Drawing, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import { itemsBounds } from '../drawing/item-bounds.js';
 import { UserError } from '../errors/user-error.js';
 import { choosePlan, framesOf } from './choose-plan.js';
-import { bodyPages, bookmarksOf, openingPages, type Body } from './contents.js';
+import { bodyPages, bookmarksOf, numberedDrawings, openingPages, type Body } from './contents.js';
 import type { LayoutRequest } from './layout-request.js';
+import { cutIntoLengths, type CutStrip } from './lengths.js';
 import { layoutWarnings } from './layout-warnings.js';
 import { fitsFrame, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
-import { packedPages, settingOf, setUpPages, tilePages, type LargePattern } from './set-pages.js';
+import { packedPages, settingOf, setUpPages, type LargePattern, type SetPart } from './set-pages.js';
 import type { Sheet } from './sheet.js';
 import { withSpine } from './spine.js';
 import { patternWords } from './strip-words.js';
-import { tiledDrawing, type TiledDrawing } from './tile-sheet.js';
+import type { CutDrawing, TiledDrawing } from './tile-sheet.js';
 
 /** A set of sheets ready to be written. */
 export interface SheetSet {
   readonly count: number;
-  /** Codes in the order of the sheets; no two alike. */
-  readonly codes: readonly string[];
+  /** What each sheet is for, in their order. */
+  readonly parts: readonly SetPart[];
   /** The drawings that are cut into sheets. */
   readonly tiled: readonly TiledDrawing[];
   /** Makes the sheets one after another; each time afresh. */
@@ -42,9 +44,19 @@ interface Sorted {
   readonly large: readonly LargePattern[];
 }
 
+/** Strips go in lengths, packed like small patterns; not where the spec says where their seams run. */
+const cutStrips = ({ small, large }: Sorted, request: LayoutRequest, frames: readonly PageFrame[], font: Font): Sorted & { readonly strips: readonly CutStrip[] } => {
+  const cut = large.map((each) => (hasGivenSeams(each, large, request) ? undefined : cutIntoLengths(each, frames, request, font)));
+  const strips = cut.flatMap((strip) => strip ?? []);
+  return { small: [...small, ...strips.flatMap(({ pieces }) => pieces)], large: large.filter((_, i) => cut[i] === undefined), strips };
+};
+
+/** A picture is printed once in a set: with the set-up that shows it. */
+const isOnSheets = ({ isPicture }: Drawing, { setUps }: JigDrawing): boolean => isPicture !== true || setUps.length === 0;
+
 /** Patterns that a sheet holds whole, and those that must be cut. */
 const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font: Font): Sorted => {
-  const all = request.jigs.flatMap((jig) => jig.patterns.map((drawing) => ({ jig, drawing, items: withSpine(drawing, request.units, font) })));
+  const all = request.jigs.flatMap((jig) => jig.patterns.filter((drawing) => isOnSheets(drawing, jig)).map((drawing) => ({ jig, drawing, items: withSpine(drawing, request.units, font) })));
   const small: SmallPattern[] = [];
   const large: LargePattern[] = [];
   for (const { jig, drawing, items } of all) {
@@ -59,11 +71,14 @@ const sortPatterns = (request: LayoutRequest, frames: readonly PageFrame[], font
 const withoutSeams = (request: LayoutRequest): LayoutRequest => ({ ...request, wishes: { ...request.wishes, seams: {} } });
 
 /** Seams given for a jig are meant for the first of its patterns that is cut: on the others their stations mean nothing. */
-const tileAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): TiledDrawing[] => large.map(({ jig, drawing }, i) => {
-  const isFirst = large.findIndex((l) => l.jig === jig) === i;
-  const plan = choosePlan(drawing, jig, isFirst ? request : withoutSeams(request), font);
+const hasGivenSeams = (of: LargePattern, large: readonly LargePattern[], { wishes: { seams } }: LayoutRequest): boolean =>
+  Object.hasOwn(seams, of.jig.jig) && large.find(({ jig }) => jig === of.jig) === of;
+
+const cutAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): CutDrawing[] => large.map((each) => {
+  const { jig, drawing } = each;
+  const plan = choosePlan(drawing, jig, hasGivenSeams(each, large, request) ? request : withoutSeams(request), font);
   refuseMany(plan.tiles.length, patternWords(jig, drawing));
-  return tiledDrawing(jig, plan, i === 0 ? '' : String(i + 1));
+  return { jig, plan };
 });
 
 /**
@@ -75,20 +90,16 @@ export const layOut = (request: LayoutRequest, font: Font): SheetSet => {
   const frames = framesOf(request);
   const frame = frames[0]!;
   const setting = settingOf(request, frames, font);
-  const { small, large } = sortPatterns(request, frames, font);
-  const tiled = tileAll(large, request, font);
-  const body: Body = {
-    packed: packedPages(setting, small, frames),
-    tiles: tiled.map((t) => ({ tiled: t, pages: tilePages(setting, t) })),
-    setUps: setUpPages(setting, frame),
-  };
-  const warnings = layoutWarnings(request, tiled);
+  const { small, large, strips } = cutStrips(sortPatterns(request, frames, font), request, frames, font);
+  const body: Body = { packed: packedPages(setting, small, frames), cut: cutAll(large, request, font), setUps: setUpPages(setting, frame) };
+  const warnings = layoutWarnings(request, [...body.cut, ...strips.map(({ tiled }) => tiled)]);
   const opening = openingPages(setting, frame, body, warnings);
-  const pages = [...opening, ...bodyPages(body)];
+  const tiled = numberedDrawings(body, opening.length);
+  const pages = [...opening, ...bodyPages(setting, body, tiled)];
   refuseMany(pages.length, 'the set');
   const jigsFrom = bookmarksOf(body, opening.length);
   return {
-    count: pages.length, codes: pages.map((p, i) => p.code(i + 1)), tiled, warnings,
+    count: pages.length, parts: pages.map(({ part }) => part), tiled, warnings,
     *sheets() {
       for (const [i, planned] of pages.entries()) {
         const bookmark = i === 0 ? ['Scale check and map'] : jigsFrom.get(i + 1) ?? [];

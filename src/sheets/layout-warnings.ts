@@ -1,7 +1,7 @@
 import { lengthLabel } from '../units/format.js';
 import type { LayoutRequest } from './layout-request.js';
 import { patternWords } from './strip-words.js';
-import type { TiledDrawing } from './tile-sheet.js';
+import type { CutDrawing } from './tile-sheet.js';
 
 /** Nearer to the paper's edge than this few printers lay ink (common practice), mm. */
 const leastMargin = 4;
@@ -18,7 +18,7 @@ const marginWarnings = ({ wishes: { margins }, units }: LayoutRequest): string[]
 };
 
 /** Seams given that cut nothing are named, not dropped in silence. */
-const seamWarnings = ({ wishes, jigs, units }: LayoutRequest, tiled: readonly TiledDrawing[]): string[] => jigs.flatMap(({ jig }) => {
+const seamWarnings = ({ wishes, jigs, units }: LayoutRequest, tiled: readonly CutDrawing[]): string[] => jigs.flatMap(({ jig }) => {
   const given = Object.hasOwn(wishes.seams, jig) ? wishes.seams[jig] : undefined;
   if (given === undefined) return [];
   const first = tiled.find((t) => t.jig.jig === jig);
@@ -30,7 +30,7 @@ const seamWarnings = ({ wishes, jigs, units }: LayoutRequest, tiled: readonly Ti
   return missed.length === 0 ? [] : [`${patternWords(first.jig, first.plan.drawing)}: seams given outside the drawing cut nothing: ${missed.join(', ')}.`];
 });
 
-const planWarnings = ({ jig, plan }: TiledDrawing): string[] => {
+const planWarnings = ({ jig, plan }: CutDrawing): string[] => {
   const name = patternWords(jig, plan.drawing);
   return [
     ...(plan.drawing.whole
@@ -44,5 +44,5 @@ const planWarnings = ({ jig, plan }: TiledDrawing): string[] => {
 };
 
 /** What could not be done as it should, or would be done better otherwise, for the first sheet. */
-export const layoutWarnings = (request: LayoutRequest, tiled: readonly TiledDrawing[]): string[] =>
+export const layoutWarnings = (request: LayoutRequest, tiled: readonly CutDrawing[]): string[] =>
   [...marginWarnings(request), ...seamWarnings(request, tiled), ...tiled.flatMap(planWarnings)];

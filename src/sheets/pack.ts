@@ -89,15 +89,55 @@ const turnings: readonly Turning[] = ['needed', 'tighter'];
 
 const sheetCount = (placed: readonly Placed[]): number => placed.reduce((n, p) => Math.max(n, p.sheet + 1), 0);
 
+/** Shares of one, the same at every call (Lehmer's generator, Park and Miller 1988). */
+function* shares(): Generator<number, never> {
+  for (let seed = 20_011; ;) {
+    seed = (seed * 48_271) % 2_147_483_647;
+    yield seed / 2_147_483_647;
+  }
+}
+
+/** Orders near to largest first: each piece's area taken a little larger or smaller by chance. */
+function* shuffled(pieces: readonly Piece[], count: number): Iterable<readonly number[]> {
+  const chance = shares();
+  for (let i = 0; i < count; i++) {
+    const weights = pieces.map(({ width, height }) => width * height * (0.4 + chance.next().value));
+    yield pieces.map((_, k) => k).sort((a, b) => weights[b]! - weights[a]!);
+  }
+}
+
+/** Orders tried by chance, fewer where each costs more. */
+const triesFor = (count: number): number => Math.min(mostTries, Math.floor(60_000 / (count * count + 1)));
+const mostTries = 160;
+
+/** No packing takes fewer sheets: all of the area filled. */
+const leastSheets = (pieces: readonly Piece[], area: Piece): number =>
+  Math.ceil(pieces.reduce((sum, { width, height }) => sum + width * height, 0) / (area.width * area.height) - slack);
+
+/** The first of some orders by chance that takes fewer sheets than were found, and so on down to the least that may be. */
+const searched = (found: readonly Placed[], pieces: readonly Piece[], area: Piece): readonly Placed[] => {
+  let best = found;
+  for (const order of shuffled(pieces, triesFor(pieces.length))) {
+    if (sheetCount(best) <= leastSheets(pieces, area)) return best;
+    for (const turning of turnings) {
+      const placed = packInOrder(pieces, order, area, turning);
+      if (sheetCount(placed) < sheetCount(best)) best = placed;
+    }
+  }
+  return best;
+};
+
 /**
  * Packs rectangles to as few sheets as found, quarter turns allowed: free space kept as maximal rectangles (Jylänki, "A
- * thousand ways to pack the bin", 2010), largest first in three senses of large, and in the order given where that is no
- * worse. Every piece must fit the area, turned if need be.
+ * thousand ways to pack the bin", 2010), largest first in three senses of large, in the order given where that is no worse,
+ * and in orders by chance where none of these fills the sheets; always the same of the same. Every piece must fit the area,
+ * turned if need be.
  */
 export const pack = (pieces: readonly Piece[], area: Piece): readonly Placed[] => {
   const given = pieces.map((_, i) => i);
   const orders = [given, ...keys.map((key) => [...given].sort((a, b) => key(pieces[b]!) - key(pieces[a]!) || a - b))];
-  return orders.flatMap((order) => turnings.map((turning) => packInOrder(pieces, order, area, turning))).reduce((a, b) => (sheetCount(b) < sheetCount(a) ? b : a));
+  const plain = orders.flatMap((order) => turnings.map((turning) => packInOrder(pieces, order, area, turning)));
+  return searched(plain.reduce((a, b) => (sheetCount(b) < sheetCount(a) ? b : a)), pieces, area);
 };
 
 /** Whether a piece fits an area, turned if need be. */

@@ -1,6 +1,6 @@
 import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
-import { itemsBounds } from '../drawing/item-bounds.js';
+import { shownBounds } from '../drawing/item-bounds.js';
 import { moveItems, placeItems } from '../drawing/items.js';
 import { boxHeight, boxWidth, type Box } from '../geometry/box.js';
 import { after, rotation, scaling } from '../geometry/transform.js';
@@ -15,6 +15,8 @@ import type { SheetContext } from './tile-sheet.js';
 export interface SmallPattern {
   readonly jig: JigDrawing;
   readonly drawing: Drawing;
+  /** What it is a length of, where it is one. */
+  readonly of?: string;
   /** Its items, the spine among them, and their box. */
   readonly items: readonly Item[];
   readonly bounds: Box;
@@ -34,7 +36,7 @@ const asPrinted = (pattern: SmallPattern, frame: PageFrame, request: LayoutReque
   const factors = pageCorrection(request.correction, frame.landscape);
   const turn = turned ? Math.PI / 2 : 0;
   const items = placeItems(pattern.items, after(rotation(turn), scaling(1 / factors.x, 1 / factors.y)), turn);
-  const bounds = itemsBounds(items, font);
+  const bounds = shownBounds(items, font);
   return { items: moveItems(items, -bounds.x0, -bounds.y0), width: boxWidth(bounds), height: boxHeight(bounds) };
 };
 
@@ -90,7 +92,7 @@ export const jigsOn = (sheet: PackedSheet): JigDrawing[] => [...new Set(sheet.pl
 /** What is on a packed sheet in fewer and fewer words. */
 const shorterNames = (sheet: PackedSheet): string[] => {
   const jigs = jigsOn(sheet);
-  const of = (jig: JigDrawing): string[] => distinct(sheet.places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.drawing.title] : [])));
+  const of = (jig: JigDrawing): string[] => distinct(sheet.places.flatMap(({ pattern }) => (pattern.jig === jig ? [pattern.of ?? pattern.drawing.title] : [])));
   const count = `${sheet.places.length} ${sheet.places.length === 1 ? 'pattern' : 'patterns'}`;
   return [
     jigs.map((jig) => `${jig.jig}: ${of(jig).join(', ')}`).join('; '),

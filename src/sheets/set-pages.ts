@@ -1,11 +1,15 @@
 import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
-import { findingsOfSetUps } from './findings-of-set-up.js';
+
 import { furniture, type Furniture } from './furniture.js';
 import type { LayoutRequest } from './layout-request.js';
 import { packedSheet, packPatterns, type PackedSheet, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
-import { setUpSheets } from './set-up-sheets.js';
+import { boxWidth } from '../geometry/box.js';
+import { findingsOfSetUps } from './set-ups/findings-of-set-up.js';
+import { joinAlike } from './set-ups/join-alike.js';
+import { operationTitle, type SetUpRequest } from './set-ups/sections.js';
+import { sharedSetUpPages, type SetUpPageContent } from './set-ups/set-up-sheets.js';
 import type { Sheet } from './sheet.js';
 import { assumedWords, pieceWords, runningWords } from './strip-words.js';
 import { tileSheet, type Place, type TiledDrawing } from './tile-sheet.js';
@@ -23,22 +27,25 @@ export const settingOf = (request: LayoutRequest, frames: readonly PageFrame[], 
   return { request, font, furnitureOf: (frame) => made.get(frame.landscape)! };
 };
 
+/** What a sheet of a set is for: the scale check and map, patterns that one sheet holds, patterns in tiles, work at a machine. */
+export type SetPart = 'opening' | 'patterns' | 'tiles' | 'set-ups';
+
 /** A sheet before it is known how many there are. */
 export interface Planned {
-  readonly code: (page: number) => string;
+  readonly part: SetPart;
   readonly make: (place: Place) => Sheet;
 }
 
-/** Pages of words and pictures in a frame with its strip; coded by their number. */
-export const plainPage = (setting: Setting, frame: PageFrame, of: { title: string; items: readonly Item[]; jig?: JigDrawing }): Planned => ({
-  code: String,
+/** A page of words and pictures in a frame with its strip. */
+export const plainPage = (setting: Setting, frame: PageFrame, of: { part: SetPart; title: string; items: readonly Item[]; jigs?: readonly JigDrawing[] }): Planned => ({
+  part: of.part,
   make: (place) => {
     const code = String(place.page);
     const words = {
       lines: [
         { text: `${place.page} of ${place.count} · ${of.title}`, part: 'sheet-title', single: true },
         { text: pieceWords(setting.request), part: 'piece', single: true },
-        { text: assumedWords(of.jig?.assumed ?? []), part: 'assumed' },
+        { text: assumedWords((of.jigs ?? []).flatMap(({ assumed }) => assumed)), part: 'assumed' },
       ],
       running: runningWords(setting.request, frame, []),
     };
@@ -47,22 +54,43 @@ export const plainPage = (setting: Setting, frame: PageFrame, of: { title: strin
   },
 });
 
-/** A page of a set-up. */
+/** A page of set-ups. */
 export interface SetUpPage extends Planned {
-  readonly jig: JigDrawing;
+  /** Those whose operations stand on it, in order. */
+  readonly jigs: readonly JigDrawing[];
 }
 
-const pagesOfJig = (setting: Setting, frame: PageFrame, jig: JigDrawing): SetUpPage[] => {
-  const { findings, units } = setting.request;
+/** What the set-ups of a jig are made from: each with the findings that it is told. */
+const requestsOf = (jig: JigDrawing, { findings, units }: LayoutRequest): SetUpRequest[] => {
   const found = findingsOfSetUps(jig.setUps, findings.filter((finding) => finding.jig === jig.jig));
-  return jig.setUps.flatMap((setUp, k) => setUpSheets({ jig, setUp, findings: found[k]!, units }, frame, setting.font).map((items, i) => ({
-    ...plainPage(setting, frame, { title: `${jig.title}: ${setUp.operation}${i === 0 ? '' : ', continued'}`, items, jig }), jig,
-  })));
+  return jig.setUps.map((setUp, i) => ({ jig, setUp, findings: found[i]!, units }));
 };
 
+/** A picture that an earlier operation shows just so is not printed again. */
+const picturesOnce = (requests: readonly SetUpRequest[]): SetUpRequest[] => {
+  const seen = new Map<string, string>();
+  return requests.map((request) => {
+    const { jig, setUp } = request;
+    const key = JSON.stringify([setUp.picture.items, setUp.pictureIs, setUp.pictureNote]);
+    const earlier = seen.get(key);
+    if (earlier === undefined) seen.set(key, operationTitle(jig, setUp));
+    return earlier === undefined || setUp.picture.items.length === 0 ? request : { ...request, pictureWith: earlier };
+  });
+};
+
+/** What a page of set-ups is called: its operations. */
+const setUpTitle = (page: SetUpPageContent): string =>
+  page.map(({ jig, setUp, continued }) => `${operationTitle(jig, setUp)}${continued ? ', continued' : ''}`).join('; ');
+
 /** The pages of all set-ups, jig by jig. */
-export const setUpPages = (setting: Setting, frame: PageFrame): SetUpPage[] =>
-  setting.request.jigs.flatMap((jig) => pagesOfJig(setting, frame, jig));
+export const setUpPages = (setting: Setting, frame: PageFrame): SetUpPage[] => {
+  const all = setting.request.jigs.flatMap((jig) => requestsOf(jig, setting.request));
+  const requests = picturesOnce(joinAlike(all, boxWidth(frame.area) - 2, setting.font));
+  return sharedSetUpPages(requests, frame, setting.font).map((page) => {
+    const jigs = [...new Set(page.map(({ jig }) => jig))];
+    return { ...plainPage(setting, frame, { part: 'set-ups', title: setUpTitle(page), items: page.flatMap(({ items }) => items), jigs }), jigs };
+  });
+};
 
 /** A page of small patterns. */
 export interface PackedPage extends Planned {
@@ -72,13 +100,13 @@ export interface PackedPage extends Planned {
 /** Small patterns, packed. */
 export const packedPages = (setting: Setting, small: readonly SmallPattern[], frames: readonly PageFrame[]): PackedPage[] =>
   packPatterns(small, frames, setting.request, setting.font).map((packed) => ({
-    packed, code: String,
+    part: 'patterns', packed,
     make: (place) => packedSheet(packed, { request: setting.request, place, furniture: setting.furnitureOf(packed.frame) }, setting.font),
   }));
 
 /** The sheets of one tiled drawing. */
 export const tilePages = (setting: Setting, tiled: TiledDrawing): Planned[] => tiled.plan.tiles.map((tile) => ({
-  code: () => tiled.codeOf(tile),
+  part: 'tiles',
   make: (place) => tileSheet(tiled, tile, { request: setting.request, place, furniture: setting.furnitureOf(tiled.plan.frame) }, setting.font),
 }));
 

@@ -2,7 +2,7 @@ import type { Item } from '../drawing/drawing.js';
 
 /** One page as it will be printed: what the sheets stage makes and the writers write. mm from the page's top left. */
 export interface Sheet {
-  /** Row-and-column code of a tile, or the number of a sheet of another sort; unique in a set. */
+  /** The sheet’s number in its set, counted from 1: what stands large on it, and what its neighbours call it. */
   readonly code: string;
   readonly title: string;
   readonly width: number;

@@ -2,7 +2,7 @@ import type { Drawing, Item } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
 import type { PageFrame } from './page-frame.js';
 import { planTiles } from './plan-tiles.js';
-import { rowAndColumn } from './tile-place.js';
+import { numberedFrom } from './tile-place.js';
 import { seamsOf, tilesByPlace } from './seam-lines.js';
 import { cutItems } from './tile-ink.js';
 import { seamItems } from './tile-marks.js';
@@ -19,9 +19,9 @@ export const splitPattern = (drawing: Drawing, room: { readonly width: number; r
   const frame: PageFrame = { ...room, landscape: false, live: area, area, strip: area, side: area };
   const plan = planTiles({ drawing, frame, correction: { x: 1, y: 1 }, overlap: 12 }, font);
   const tiles = tilesByPlace(plan);
-  const codeOf = rowAndColumn(plan.tiles);
+  const codeOf = numberedFrom(plan.tiles, 1);
   return plan.tiles.map((tile) => ({
     name: `part ${codeOf(tile)}`,
-    items: [...cutItems(plan.cut, tile.ink, tile.window), ...seamItems(seamsOf(plan, tiles, tile), tile, plan, { codeOf, font })],
+    items: [...cutItems(plan.cut, tile.ink, tile.window), ...seamItems(seamsOf(plan, tiles, tile), tile, plan, { codeOf, called: 'part', font })],
   }));
 };

@@ -31,6 +31,9 @@ export const distinct = (texts: readonly string[]): string[] => [...new Set(text
 export const assumedWords = (assumed: readonly string[]): string =>
   (assumed.length === 0 ? '' : `Assumed, as measured: ${distinct(assumed).join('; ')}.`);
 
+/** A statement begun with a capital. */
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** A statement with its full stop, so that what follows it on the line does not run on. */
 export const withStop = (text: string): string => (text === '' || /[.!?…]$/u.test(text) ? text : `${text}.`);
 

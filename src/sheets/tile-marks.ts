@@ -11,7 +11,7 @@ import type { TilePlan } from './plan-tiles.js';
 import type { Seam } from './seam-lines.js';
 import type { GridTile } from './tile-grid.js';
 
-/** Gives the code of a tile. */
+/** Gives the number of a tile’s sheet. */
 export type CodeOf = (tile: GridTile) => string;
 
 /** Parts of a stretch that lie outside all the gaps. */
@@ -63,8 +63,8 @@ const hint = (seam: Seam, beyond: 1 | -1, text: string, ground: { plan: TilePlan
   return [];
 };
 
-/** Everything that belongs to the seams of one sheet: lines, registration marks, and what to do at each where there is room to say it. */
-export const seamItems = (seams: readonly Seam[], tile: GridTile, plan: TilePlan, of: { codeOf: CodeOf; font: Font }): Item[] => {
+/** Everything that belongs to the seams of one sheet (`called`: sheet, or what else is joined): lines, registration marks, and what to do at each where there is room to say it. */
+export const seamItems = (seams: readonly Seam[], tile: GridTile, plan: TilePlan, of: { codeOf: CodeOf; called: string; font: Font }): Item[] => {
   const lettering = tile.ink.flatMap(([number, segment]) => {
     const ink = plan.cut.index.inks[number]!;
     return segment < 0 && ink.kind === 'block' && ink.item.kind === 'lettering' ? [growBox(ink.box, 0.5)] : [];
@@ -72,7 +72,7 @@ export const seamItems = (seams: readonly Seam[], tile: GridTile, plan: TilePlan
   return seams.flatMap((seam) => {
     const [first, second] = [of.codeOf(seam.first), of.codeOf(seam.second)];
     const trimmed = seam.first === tile;
-    const words = trimmed ? `trim along the line, lay over ${second}` : `${first} comes up to the line`;
+    const words = trimmed ? `trim along the line, lay over ${of.called} ${second}` : `${of.called} ${first} comes up to the line`;
     return [
       ...seamLine(seam, lettering),
       ...seam.marks.flatMap((m, i) => registrationMark(m, `registration-${first}-${second}-${i + 1}`)),

@@ -1,5 +1,6 @@
 import type { JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
+import { moveItems } from '../drawing/items.js';
 import { lengthLabel } from '../units/format.js';
 import type { Units } from '../units/units.js';
 import type { Neighbours } from './code-block.js';
@@ -10,23 +11,27 @@ import type { TilePlan } from './plan-tiles.js';
 import { placeKey, seamsOf, tilesByPlace, type Seam } from './seam-lines.js';
 import type { Sheet } from './sheet.js';
 import type { StripWords } from './strip-text.js';
-import { assumedWords, patternWords, pieceWords, runningWords, withStop } from './strip-words.js';
+import { assumedWords, capitalised, patternWords, pieceWords, runningWords, withStop } from './strip-words.js';
 import { cutItems } from './tile-ink.js';
 import type { GridTile } from './tile-grid.js';
-import { carry, rowAndColumn } from './tile-place.js';
+import { numberedFrom } from './tile-place.js';
 import { datumMark, seamItems, type CodeOf } from './tile-marks.js';
 
-/** A drawing on several sheets, and what they are called. */
-export interface TiledDrawing {
+/** A drawing that is cut into sheets, before it is known how many come before them. */
+export interface CutDrawing {
   readonly jig: JigDrawing;
   readonly plan: TilePlan;
+}
+
+/** A drawing on several sheets, and their numbers in the set. */
+export interface TiledDrawing extends CutDrawing {
   readonly codeOf: CodeOf;
   readonly tiles: ReadonlyMap<string, GridTile>;
 }
 
-/** Names the sheets of a plan; `prefix` keeps the codes of several drawings apart. */
-export const tiledDrawing = (jig: JigDrawing, plan: TilePlan, prefix: string): TiledDrawing =>
-  ({ jig, plan, tiles: tilesByPlace(plan), codeOf: rowAndColumn(plan.tiles, prefix) });
+/** Numbers the sheets of a plan, row by row, from that of the first. */
+export const tiledDrawing = ({ jig, plan }: CutDrawing, first: number): TiledDrawing =>
+  ({ jig, plan, tiles: tilesByPlace(plan), codeOf: numberedFrom(plan.tiles, first) });
 
 /** Where a sheet comes in the set. */
 export interface Place {
@@ -65,31 +70,37 @@ const nothing = 0.05;
 const fromPlace = (mm: number, place: string, [before, beyond]: readonly [string, string], units: Units): string =>
   (Math.abs(mm) < nothing ? `at ${place}` : `${lengthLabel(Math.abs(mm), units)} ${mm < 0 ? before : beyond} ${place}`);
 
-/** Where the sheet's own part begins: its station along the piece, and how far up or down. */
-const stationWords = ({ plan }: TiledDrawing, tile: GridTile, { units }: LayoutRequest): string => {
-  const { along, across } = stationOf(plan, tile);
+/** Where the sheet's own part begins along the piece. */
+export const leftWords = (plan: TilePlan, tile: GridTile, units: Units): string => {
+  const { along } = stationOf(plan, tile);
   const isFromEnd = plan.drawing.spine && Math.abs(plan.grid.x.extent.from - plan.datum.x) < nothing;
   const left = isFromEnd ? fromPlace(along, 'the left end', ['before', 'from'], units) : fromPlace(along, 'the datum', ['to the left of', 'to the right of'], units);
-  const top = fromPlace(across, plan.drawing.spine ? 'the spine' : 'the datum', ['above', 'below'], units);
-  return `Station of the left ${tile.column > 0 ? 'seam' : 'edge'}: ${left}. Top ${tile.row > 0 ? 'seam' : 'of the drawing'}: ${top}.`;
+  return `Station of the left ${tile.column > 0 ? 'seam' : 'edge'}: ${left}`;
+};
+
+/** Where the sheet's own part begins up or down. */
+export const topWords = (plan: TilePlan, tile: GridTile, units: Units): string => {
+  const top = fromPlace(stationOf(plan, tile).across, plan.drawing.spine ? 'the spine' : 'the datum', ['above', 'below'], units);
+  return `Top ${tile.row > 0 ? 'seam' : 'of the drawing'}: ${top}`;
 };
 
 const sides = { x: ['left', 'right'], y: ['top', 'bottom'] } as const;
 
-const seamWords = (seams: readonly Seam[], tile: GridTile, codeOf: CodeOf): string => {
-  const trimmed = seams.filter((s) => s.first === tile).map((s) => `${sides[s.along][1]} edge, lay it over ${codeOf(s.second)}`);
-  const under = seams.filter((s) => s.second === tile).map((s) => `${codeOf(s.first)} comes over the ${sides[s.along][0]} edge`);
+/** What to trim and lay over at each seam; `called`: sheet, or what else is joined. */
+export const seamWords = (seams: readonly Seam[], tile: GridTile, { codeOf, called }: { readonly codeOf: CodeOf; readonly called: string }): string => {
+  const trimmed = seams.filter((s) => s.first === tile).map((s) => `${sides[s.along][1]} edge, lay it over ${called} ${codeOf(s.second)}`);
+  const under = seams.filter((s) => s.second === tile).map((s) => `${called} ${codeOf(s.first)} comes over the ${sides[s.along][0]} edge`);
   const trim = trimmed.length === 0 ? '' : `Trim the ${trimmed.join('; the ')}`;
   const lay = under.join('; ');
-  return [trim, lay].filter((w) => w !== '').map(withStop).join(' ');
+  return [trim, lay].filter((w) => w !== '').map((w) => withStop(capitalised(w))).join(' ');
 };
 
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, seams: readonly Seam[], of: { request: LayoutRequest; place: Place }): StripWords => ({
   lines: [
     { text: `${of.place.page} of ${of.place.count} · ${patternWords(tiled.jig, tiled.plan.drawing)}`, part: 'sheet-title', single: true },
     { text: pieceWords(of.request), part: 'piece', single: true },
-    { text: stationWords(tiled, tile, of.request), part: 'sheet-station' },
-    { text: seamWords(seams, tile, tiled.codeOf), part: 'seams' },
+    { text: `${leftWords(tiled.plan, tile, of.request.units)}. ${topWords(tiled.plan, tile, of.request.units)}.`, part: 'sheet-station' },
+    { text: seamWords(seams, tile, { codeOf: tiled.codeOf, called: 'sheet' }), part: 'seams' },
     { text: assumedWords(tiled.jig.assumed), part: 'assumed' },
   ],
   running: runningWords(of.request, tiled.plan.frame, tiled.jig.cautions),
@@ -102,7 +113,7 @@ export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: SheetContext,
   const seams = seamsOf(plan, tiled.tiles, tile);
   const drawn = [
     ...cutItems(plan.cut, tile.ink, tile.window),
-    ...seamItems(seams, tile, plan, { codeOf, font }),
+    ...seamItems(seams, tile, plan, { codeOf, called: 'sheet', font }),
     ...datumMark(plan, tile, font),
   ];
   const code = codeOf(tile);
@@ -110,7 +121,7 @@ export const tileSheet = (tiled: TiledDrawing, tile: GridTile, of: SheetContext,
   return {
     code, title: `${code} – ${patternWords(tiled.jig, plan.drawing)}`, width: frame.width, height: frame.height,
     items: [
-      ...carry(drawn, frame.area.x0 + areaInset - tile.window.x0, frame.area.y0 + areaInset - tile.window.y0),
+      ...moveItems(drawn, frame.area.x0 + areaInset - tile.window.x0, frame.area.y0 + areaInset - tile.window.y0),
       ...of.furniture(words),
     ],
   };

@@ -72,7 +72,19 @@ test('--sheets writes those sheets again and nothing else', () => {
   expect(over.err).toMatch(/1 to \d+/);
 });
 
-test.each(['0', '3-2', 'x', '1,,2', ''])('--sheets %j is refused', (sheets) => {
+test('--parts writes the sheets of those parts under their numbers in the set of the jigs asked for, and nothing else', () => {
+  const folder = folderWith(saddleSpec());
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'all', '--format', 'svg']).code).toBe(0);
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--out', 'x', '--format', 'svg,pdf', '--parts', 'set-ups', '--jig', 'brace saddle']).code).toBe(0);
+  const [all, some] = ['all', 'x'].map((out) => filesIn(join(folder, out, 'sheets-letter')));
+  expect(filesIn(join(folder, 'x')).filter((file) => !file.startsWith('sheets-letter/'))).toEqual(['sheets-letter-set-ups.pdf']);
+  expect(some!.length).toBeGreaterThan(1);
+  expect(some!.length).toBeLessThan(all!.length);
+  for (const file of some!) expect(readFileSync(join(folder, 'x/sheets-letter', file), 'utf8')).toBe(readFileSync(join(folder, 'all/sheets-letter', file), 'utf8'));
+  expect(roundwright(folder, ['draw', 'piece.yaml', '--parts', 'tiles']).err).toContain('this set has no tiles');
+});
+
+test.each(['0', '3-2', 'x', '1,,2', '', '3A2'])('--sheets %j is refused', (sheets) => {
   expect(roundwright(folderWith(saddleSpec()), ['draw', 'piece.yaml', '--sheets', sheets]).code).toBe(2);
 });
 

@@ -24,34 +24,38 @@ describe('closingDistances', () => {
     const set = layOut(requestFor([jigOf('top', [slottedBoard()])], { correction, wishes: { ...requestFor([]).wishes, turn: 'portrait' } }), testFont);
     const [whole, longest] = closingDistances(set.tiled[0]!);
     expect(whole).toEqual({ from: 'left end', to: 'right end along the spine', length: expect.closeTo(1500, 9) });
-    expect(longest!.from).toBe('upper mark of seam A1/A2');
-    const last = /(A\d+)\/(A\d+)/.exec(longest!.to)!;
-    const taped = distance(markAt(set, 'registration-A1-A2-1', correction), markAt(set, `registration-${last[1]!}-${last[2]!}-2`, correction));
+    // The scale check and the map come first, then the sheets of the board.
+    expect(longest!.from).toBe('upper mark 2/3');
+    const last = /(\d+)\/(\d+)$/.exec(longest!.to)!;
+    const taped = distance(markAt(set, 'registration-2-3-1', correction), markAt(set, `registration-${last[1]!}-${last[2]!}-2`, correction));
     expect(longest!.length).toBeCloseTo(taped, 9);
     expect(longest!.length).toBeGreaterThan(1100);
   });
 
   const closingOf = (drawing: Drawing, turn: 'portrait' | 'landscape') => {
     const set = layOut(requestFor([jigOf('top', [drawing])], { wishes: { ...requestFor([]).wishes, turn } }), testFont);
-    return { plan: set.tiled[0]!.plan, closing: closingDistances(set.tiled[0]!) };
+    return { plan: set.tiled[0]!.plan, closing: closingDistances(set.tiled[0]!), first: set.count - set.tiled[0]!.plan.tiles.length + 1 };
   };
 
   it('name both diagonals and both long sides of two rows, from the marks nearest to the corners', () => {
-    const { plan, closing } = closingOf(slottedBoard(), 'landscape');
+    const { plan, closing, first } = closingOf(slottedBoard(), 'landscape');
     const [left, right] = [plan.grid.x.seams[0]!, plan.grid.x.seams.at(-1)!];
     const columns = plan.grid.x.seams.length + 1;
+    // Row by row, behind the sheets that open the set.
+    const [a, b] = [[first, first + 1], [first + columns - 2, first + columns - 1]].map((pair) => pair.join('/'));
+    const [c, d] = [[first, first + 1], [first + columns - 2, first + columns - 1]].map((pair) => pair.map((n) => n + columns).join('/'));
     expect(plan.grid.y.seams).toHaveLength(1);
     expect(closing.map((d) => `${d.from} – ${d.to}`)).toEqual([
       'left end – right end along the spine',
-      `upper mark of seam A1/A2 – lower mark of seam B${columns - 1}/B${columns}`, `lower mark of seam B1/B2 – upper mark of seam A${columns - 1}/A${columns}`,
-      `upper mark of seam A1/A2 – upper mark of seam A${columns - 1}/A${columns}`, `lower mark of seam B1/B2 – lower mark of seam B${columns - 1}/B${columns}`,
+      `upper mark ${a} – lower mark ${d}`, `lower mark ${c} – upper mark ${b}`,
+      `upper mark ${a} – upper mark ${b}`, `lower mark ${c} – lower mark ${d}`,
     ]);
     expect(closing[3]!.length).toBeCloseTo(right - left, 9);
     expect(closing[1]!.length).toBeGreaterThan(Math.hypot(right - left, 150));
   });
 
   it('go from corner to corner of the outline where there is one seam', () => {
-    const { closing } = closingOf(plainDrawing('plate', [rectangle(5, 7, 300, 80)]), 'landscape');
+    const { closing } = closingOf(plainDrawing('plate', [rectangle(5, 7, 300, 80)], { whole: true }), 'landscape');
     expect(closing).toEqual([
       { from: 'upper left corner', to: 'lower right corner', length: expect.closeTo(Math.hypot(300, 80), 9) },
       { from: 'lower left corner', to: 'upper right corner', length: expect.closeTo(Math.hypot(300, 80), 9) },
@@ -72,12 +76,13 @@ describe('closingDistances', () => {
   });
 
   it('go straight across where four sheets meet in one point', () => {
-    const { closing } = closingOf(plainDrawing('frame', [circle(point(0, 0), 165)]), 'landscape');
-    expect(closing.map((d) => `${d.from} – ${d.to}`)).toEqual(['left mark of seam A1/B1 – right mark of seam A2/B2', 'upper mark of seam A1/A2 – lower mark of seam B1/B2']);
+    const { closing, first } = closingOf(plainDrawing('frame', [circle(point(0, 0), 165)]), 'landscape');
+    const [a, b, c, d] = [0, 1, 2, 3].map((i) => first + i);
+    expect(closing.map((d) => `${d.from} – ${d.to}`)).toEqual([`left mark ${a}/${c} – right mark ${b}/${d}`, `upper mark ${a}/${b} – lower mark ${c}/${d}`]);
   });
 
   it('have no ends on a spine that the piece does not end on', () => {
-    const off = { ...plainDrawing('arch', [polyline([point(0, 80), point(0, 60), point(500, 60), point(500, 80)], true)]), spine: true, datum: point(0, 10) };
+    const off = { ...plainDrawing('arch', [polyline([point(0, 80), point(0, 60), point(500, 60), point(500, 80)], true)], { whole: true }), spine: true, datum: point(0, 10) };
     expect(closingOf(off, 'landscape').closing.map((d) => d.from)).not.toContain('left end');
   });
 });

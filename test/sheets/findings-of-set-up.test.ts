@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { SetUp } from '../../src/drawing/set-up.js';
 import type { About, Finding } from '../../src/errors/finding.js';
-import { findingsOfSetUps } from '../../src/sheets/findings-of-set-up.js';
+import { findingsOfSetUps } from '../../src/sheets/set-ups/findings-of-set-up.js';
 import { setUpJig } from './fixtures.js';
 
 const [plain] = setUpJig().setUps as [SetUp];

@@ -22,6 +22,13 @@ const lettering = (sheet: Sheet): Lettering[] => sheet.items.filter((i) => i.kin
 const words = (sheet: Sheet): string => lettering(sheet).map((l) => l.text).join(' ');
 const part = (sheet: Sheet, name: string): Shape => sheet.items.find((i): i is Shape => i.kind === 'shape' && i.part === name)!;
 
+/** The sheets of the drawing cut first, second, …: those whose place in the set the plan gives. */
+const tilesOf = (drawing: number): Sheet[] => {
+  const { tiled } = layOut(request, testFont);
+  const from = sheetsOf().findIndex((s) => s.title.endsWith(`${tiled[drawing]!.jig.jig}: ${tiled[drawing]!.plan.drawing.title}`));
+  return sheetsOf().slice(from, from + tiled[drawing]!.plan.tiles.length);
+};
+
 /** The ink of lettering, by its glyphs. */
 const glyphs = (item: Lettering): Box[] => testFont.outlines(item.text, item.height).map(pathBounds)
   .map((b) => {
@@ -30,14 +37,15 @@ const glyphs = (item: Lettering): Box[] => testFont.outlines(item.text, item.hei
   });
 
 describe('layOut', () => {
-  it('codes every sheet of a set differently, numbers them, and knows how many there are', () => {
+  it('numbers every sheet of a set, large and in words, and knows how many there are', () => {
     const set = layOut(request, testFont);
     const sheets = [...set.sheets()];
-    expect(sheets.map((s) => s.code)).toEqual(set.codes);
-    expect(new Set(set.codes).size).toBe(set.count);
-    expect(set.codes).toContain('A1');
-    expect(set.codes).toContain('2A1');
-    sheets.forEach((sheet, i) => { expect(words(sheet)).toContain(`${i + 1} of ${set.count}`); });
+    expect(sheets).toHaveLength(set.count);
+    sheets.forEach((sheet, i) => {
+      expect(sheet.code).toBe(`${i + 1}`);
+      expect(lettering(sheet).filter((l) => l.part === 'sheet-code').map((l) => l.text)).toEqual([`${i + 1}`]);
+      expect(words(sheet)).toContain(`${i + 1} of ${set.count}`);
+    });
   });
 
   it('gives the same sheets each time', () => {
@@ -46,14 +54,14 @@ describe('layOut', () => {
   });
 
   it('puts on every tile title, digest, station in both units, what to trim and lay over, diameters, line rule and cautions', () => {
-    for (const sheet of sheetsOf().filter((s) => /^A\d/.test(s.code))) {
+    for (const sheet of tilesOf(0)) {
       const text = words(sheet);
       for (const said of ['Paddle rack for the livery', 'rev. B', '4f1a09c2', 'letter, mm', 'Station of the left', 'post 34.9 mm (1 3⁄8″)', 'true edge is the centre of the line', 'Stop the bit before lifting']) {
         expect({ code: sheet.code, said, there: text.includes(said) }).toEqual({ code: sheet.code, said, there: true });
       }
       expect(text).toMatch(/Station of the left (edge: at the left end|seam: [\d.]+ mm \([\d ⁄]+″\) from the left end)\. Top of the drawing: [\d.]+ mm \([\d ⁄]+″\) above the spine\./);
-      expect(text).not.toMatch(/(edge|end|datum|spine|A\d) (Assumed|Trim|Print|Cautions|Station|A\d comes)/);
-      expect(text).toMatch(/lay it over A\d|comes over the/);
+      expect(text).not.toMatch(/(edge|end|datum|spine|\d) (Assumed|Trim|Print|Cautions|Station|Sheet \d+ comes)/);
+      expect(text).toMatch(/lay it over sheet \d+\.|Sheet \d+ comes over the/);
     }
   });
 
@@ -67,9 +75,11 @@ describe('layOut', () => {
   });
 
   it('names the neighbours of a tile', () => {
-    const a2 = sheetsOf().find((s) => s.code === 'A2')!;
-    const named = lettering(a2).filter((l) => /of-sheet|-sheet$/.test(l.part ?? '')).map((l) => [l.part, l.text]);
-    expect(named).toEqual([['left-of-sheet', 'A1'], ['right-of-sheet', 'A3']]);
+    const second = tilesOf(0)[1]!;
+    const number = Number(second.code);
+    const named = lettering(second).filter((l) => /of-sheet|-sheet$/.test(l.part ?? '')).map((l) => [l.part, l.text]);
+    expect(named).toEqual([['left-of-sheet', `${number - 1}`], ['right-of-sheet', `${number + 1}`]]);
+    expect(words(second)).toContain(`Trim the right edge, lay it over sheet ${number + 1}. Sheet ${number - 1} comes over the left edge.`);
   });
 
   it('keeps all ink of every sheet inside the live area, bars and square at their length', () => {
@@ -117,16 +127,16 @@ describe('layOut', () => {
   it('lists on the first sheet what is on which, and names packed patterns shortly rather than cut off', () => {
     const pieces = Array.from({ length: 6 }, (_, i) => plainDrawing(`piece-${i}`, [rectangle(0, 0, 40, 40)], { title: `pattern of the ${i + 1}th of six pieces, seen from above` }));
     const [first, second] = sheetsOf(requestFor([jigOf('cradle', pieces), setUpJig()])) as [Sheet, Sheet];
-    expect(words(first)).toContain('sheet 2: pattern of the 1th of six pieces, seen from above, pattern of the 2th');
+    expect(words(first)).toContain('2: pattern of the 1th of six pieces, seen from above, pattern of the 2th');
     expect(words(first)).toContain('seen from above, pattern of the 3th');
     const title = lettering(second).find((l) => l.part === 'sheet-title')!.text;
     expect(title).toBe('2 of 3 · 8 patterns of cradle, rail cradle');
   });
 
   it('calls a pattern by its jig and its title, whatever the jig is called', () => {
-    const long = jigOf('whole top', [plainDrawing('board', [rectangle(0, 0, 900, 40)], { title: 'whole top, seen from above' })]);
-    const tiles = sheetsOf(requestFor([long])).filter(({ code }) => code.startsWith('A'));
-    expect(new Set(tiles.map(({ title }) => title.replace(/^A\d+ – /, '')))).toEqual(new Set(['whole top: whole top, seen from above']));
+    const long = jigOf('whole top', [plainDrawing('board', [rectangle(0, 0, 900, 140)], { title: 'whole top, seen from above' })]);
+    const [, ...tiles] = sheetsOf(requestFor([long]));
+    expect(new Set(tiles.map(({ title }) => title.replace(/^\d+ – /, '')))).toEqual(new Set(['whole top: whole top, seen from above']));
   });
 
   it('packs small patterns whole on one sheet, apart by a gap to cut in', () => {
@@ -175,9 +185,9 @@ describe('layOut', () => {
   it('prints what the check found of an operation on its own page, above the steps', () => {
     const jig = setUpJig();
     const found = { ...request.findings[0]!, jig: jig.jig, about: { jig: jig.jig, operation: 'saw-v' }, message: 'The saw does not tilt so far.' };
-    const page = (findings: readonly Finding[]): string[] => [...layOut(requestFor([jig], { findings }), testFont).sheets()].at(-1)!.items
-      .flatMap((l) => (l.kind === 'lettering' ? [l.text] : []));
-    const order = ['Before you cut', 'The saw does not tilt so far. A pitch of 241 mm would do.', 'Steps', 'Turn the block end for end for the second pass.', 'Cautions']
+    const page = (findings: readonly Finding[]): string => [...layOut(requestFor([jig], { findings }), testFont).sheets()].at(-1)!.items
+      .flatMap((l) => (l.kind === 'lettering' ? [l.text] : [])).join(' ');
+    const order = ['Before you cut', 'The saw does not tilt so far. A pitch of 241 mm would do.', 'Cautions', 'Steps', 'Turn the block end for end for the second pass.']
       .map((t) => page([found]).indexOf(t));
     expect(order.every((at, i) => at >= 0 && (i === 0 || at > order[i - 1]!))).toBe(true);
     expect(page([])).not.toContain('Before you cut');
@@ -186,13 +196,13 @@ describe('layOut', () => {
 
   it('bookmarks each jig on the first sheet that it comes on', () => {
     const found = sheetsOf().flatMap((s) => (s.bookmark === undefined ? [] : [[s.code, s.bookmark]]));
-    expect(found).toEqual([['1', ['Scale check and map']], ['3', ['rail cradle']], ['A1', ['rack top']], ['2A1', ['ring']]]);
+    expect(found).toEqual([['1', ['Scale check and map']], ['3', ['rail cradle']], [tilesOf(0)[0]!.code, ['rack top']], [tilesOf(1)[0]!.code, ['ring']]]);
   });
 
-  it('hatches blank sheets on the map and shows the codes of the others', () => {
+  it('hatches blank sheets on the map and shows the numbers of the others', () => {
     const opening = sheetsOf().slice(0, 2);
     const codes = opening.flatMap(lettering).filter((l) => l.part === 'map-code').map((l) => l.text);
-    expect(codes).toEqual(layOut(request, testFont).codes.filter((c) => /[A-Z]/.test(c)));
+    expect(codes).toEqual([...tilesOf(0), ...tilesOf(1)].map((s) => s.code));
     expect(opening.some((s) => s.items.some((i) => i.kind === 'shape' && i.line === 'waste'))).toBe(true);
   });
 

@@ -31,7 +31,7 @@ describe('layoutWarnings', () => {
 
   it('puts given seams through the first pattern that is cut, and leaves the jig’s others to the search', () => {
     const along = every(170, 1500);
-    const stick = plainDrawing('stick', [rectangle(0, 0, 1500, 40)]);
+    const stick = plainDrawing('stick', [rectangle(0, 0, 1500, 140)]);
     const given = setOf({ seams: { top: { along, across: [] } } }, [plainDrawing('disc', [rectangle(0, 0, 50, 50)]), slottedBoard(), stick]);
     expect(given.tiled[0]!.plan.grid.x.seams).toEqual(along);
     expect(given.tiled[1]!.plan.grid).toEqual(setOf({}, [slottedBoard(), stick]).tiled[1]!.plan.grid);

@@ -24,7 +24,7 @@ describe('printScale', () => {
 
   it.each([
     [0.941, 'makes Letter pages smaller'], [0.9, 'A4 page fitted onto Letter'], [0.93, 'Letter page fitted onto A4'],
-    [0.9375, '96 dots to the inch'], [1.063, 'enlarged'], [0.7, 'several pages'], [1 / 25.4, 'inches'],
+    [0.9375, '96 dots to the inch'], [1.063, 'pages larger'], [0.7, 'several pages'], [1 / 25.4, 'inches'],
   ])('refuses a factor of %d and names what likely made it: %s', (factor, cause) => {
     const [x, y] = mistakesOf(() => printScale({ xBar: nominal.x * factor, yBar: nominal.y * factor }, { nominal, units: 'mm' }));
     expect(x).toMatchObject({ code: 'print-scale', path: '--x-bar' });

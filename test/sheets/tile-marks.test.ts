@@ -35,7 +35,7 @@ describe('seamItems', () => {
       let hints = 0;
       for (const tile of plan.tiles) {
         for (const seam of seamsOf(plan, tiles, tile)) {
-          const drawn = seamItems([seam], tile, plan, { codeOf, font: testFont });
+          const drawn = seamItems([seam], tile, plan, { codeOf, called: 'sheet', font: testFont });
           const strokes = drawn.filter((item): item is Shape => item.kind === 'shape' && item.part === 'seam')
             .map(({ path }) => [path.start, endOf(path.segments[0]!)] as const);
           const across = (p: { x: number; y: number }): number => (seam.along === 'x' ? p.x : p.y);
@@ -65,7 +65,7 @@ describe('seamItems', () => {
             const side = seam.along === 'x' ? [box.x0, box.x1] : [box.y0, box.y1];
             // Words of the sheet that is trimmed stand beyond the seam, on what is cut off; those of the other before it.
             expect(seam.first === tile ? side[0]! - seam.at : seam.at - side[1]!).toBeGreaterThan(0.4);
-            expect(hint.text).toContain(codeOf(seam.first === tile ? seam.second : seam.first));
+            expect(hint.text).toContain(`sheet ${codeOf(seam.first === tile ? seam.second : seam.first)}`);
             for (const m of seam.marks) expect(boxesMeet(box, { x0: m.x - 4, y0: m.y - 4, x1: m.x + 4, y1: m.y + 4 })).toBe(false);
             expect(box.x0 >= tile.window.x0 && box.x1 <= tile.window.x1 && box.y0 >= tile.window.y0 && box.y1 <= tile.window.y1).toBe(true);
           }

@@ -1,12 +1,10 @@
-import { dimension } from '../../drawing/dimension.js';
 import type { Drawing, Item } from '../../drawing/drawing.js';
 import type { Font } from '../../drawing/font.js';
 import { holeCross } from '../../drawing/hole-cross.js';
 import { letter, shape } from '../../drawing/items.js';
-import { leader } from '../../drawing/leader.js';
 import { wasteTicks } from '../../drawing/waste-ticks.js';
 import { endOf, type Path } from '../../geometry/path.js';
-import { point, polar, type Point } from '../../geometry/point.js';
+import { point } from '../../geometry/point.js';
 import { circle, line, rectangle } from '../../geometry/shapes.js';
 import { transformPath } from '../../geometry/transform.js';
 import { lengthLabel } from '../../units/format.js';
@@ -16,7 +14,8 @@ import { sayThin } from './practice.js';
 import type { RackTop } from './rack-top.js';
 import { edgeHalfWidth, type Slot } from './slot.js';
 import { slotEdge } from './slot-shape.js';
-import { cutterWords, edgeNotes, edgeWords } from './edge-words.js';
+import { templateNotes, type Front } from './template-notes.js';
+import { cutterWords, edgeWords } from './edge-words.js';
 import { linerWords, slotsNamed } from './words.js';
 
 /** Template stock left beyond the seat, mm: room for the clamp, the router's base and the words; the picture needs none of it. */
@@ -37,14 +36,6 @@ const openingOf = (slot: Slot, offset: number, run: number): Path => {
   };
 };
 
-/** Where things lie in front of the board's edge: the stick's near and far edge, its middle line, the opening's end. mm. */
-interface Front {
-  readonly stick: number;
-  readonly middle: number;
-  readonly far: number;
-  readonly run: number;
-}
-
 const frontOf = (top: RackTop): Front => {
   const stick = standOff(top);
   return { stick, middle: stick + stickWidth / 2, far: stick + stickWidth, run: openingRun(top) };
@@ -59,34 +50,6 @@ const pinHoles = (spacing: number, diameter: number, { middle }: Front): Item[] 
   const at = point((side * spacing) / 2, middle);
   return [shape('drill', circle(at, diameter / 2), `template-pin-${side < 0 ? 1 : 2}`), ...holeCross(at, diameter)];
 });
-
-const dimensionsOf = (slot: Slot, halfWidth: number, say: (mm: number) => string, font: Font): Item[] => {
-  const { radius, depth } = slot;
-  const throat = point(radius, -(slot.mouth.run + depth) / 2);
-  const seatAt = (angle: number): Point => { const p = polar(angle, radius); return point(p.x, p.y - depth); };
-  const out = halfWidth + 6;
-  return [
-    ...dimension({ from: point(0, 0), to: point(0, -depth), offset: out, along: -Math.PI / 2, label: say(depth), gap: 2 }, font),
-    ...leader({ at: throat, elbow: point(out + 12, throat.y + 4), label: ['throat, in the wood', say(2 * radius)], side: 'right' }),
-    ...leader({ at: seatAt(-Math.PI / 4), elbow: point(out + 12, -depth - radius - 12), label: ['seat', `R ${say(radius)}`], side: 'right' }),
-  ];
-};
-
-const callOuts = (halfWidth: number, pinEdge: number, { stick, middle }: Front): Item[] => [
-  ...leader({ at: point(halfWidth, 0), elbow: point(halfWidth + 18, -4), label: 'edge of the board', side: 'right', end: 'none' }),
-  ...leader({ at: point(halfWidth, stick), elbow: point(halfWidth + 18, stick), label: 'edge of the pitch stick', side: 'right', end: 'none' }),
-  ...leader({ at: point(pinEdge, middle), elbow: point(halfWidth + 18, middle + 8), label: 'pin, on the stick', side: 'right' }),
-];
-
-/** To the two edges where they run side by side about the seat, on the left over the depth's dimension. */
-const edgeCallOuts = ({ radius, depth }: Slot, halfWidth: number, offset: number): Item[] => {
-  const at = (angle: number, r: number): Point => { const p = polar(angle, r); return point(p.x, p.y - depth); };
-  const elbow = (up: number): Point => point(-(halfWidth + 8), -depth - radius - up);
-  return offset === 0 ? [] : [
-    ...leader({ at: at(-0.7 * Math.PI, radius + offset), elbow: elbow(12), label: edgeNotes.template, side: 'left' }),
-    ...leader({ at: at(-0.9 * Math.PI, radius), elbow: elbow(5), label: edgeNotes.finished, side: 'left' }),
-  ];
-};
 
 const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, context: Context): readonly string[] => {
   const [slot] = slots;
@@ -133,7 +96,7 @@ export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font
       ...holeCross(point(0, -slot.depth), Math.min(slot.item, slot.radius)),
       shape('centre', line(point(0, front.far + 3), point(0, -slot.depth + slot.item / 2 + 1))),
       shape('centre', line(point(0, crest - 3), point(0, crest - 9))),
-      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter, front), ...(as === 'pattern' ? [...dimensionsOf(slot, halfWidth, say, font), ...callOuts(halfWidth, group.spacing / 2 + pins.diameter / 2, front), ...edgeCallOuts(slot, halfWidth, cutter.offset)] : []),
+      edgeTo(-1), edgeTo(1), ...pinHoles(group.spacing, pins.diameter, front), ...(as === 'pattern' ? templateNotes({ slot, halfWidth, opening: half + cutter.offset, offset: cutter.offset, pin: { at: group.spacing / 2, radius: pins.diameter / 2 }, front }, say, font) : []),
       ...words.map((text, i) => letter(point(0, crest - behind + 8 + (i === 0 ? 0 : 1.5 + 4.4 * i)), text, { height: i === 0 ? 3.5 : 2.5, anchor: 'middle' })),
     ],
   };

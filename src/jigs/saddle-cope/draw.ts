@@ -15,7 +15,8 @@ import { isSquare, type SaddleCopeSolution, type SaddleEnd } from './solve.js';
 const jointPattern = (end: SaddleEnd, title: string, { name, units }: Context, font: Font): Drawing => {
   const items = jointViews(end, units, font);
   const box = itemsBounds(items, font);
-  return pictureOf(end.name === 'near' ? 'joint' : 'far-joint', title, [letter(point(0, 3.5), `${name}: ${title}`), ...moveItems(items, -box.x0, 8 - box.y0)]);
+  const words = letter(point(0, 3.5), `${name}: ${title}`);
+  return { ...pictureOf(end.name === 'near' ? 'joint' : 'far-joint', title, [words, ...moveItems(items, -box.x0, 8 - box.y0)]), isPicture: true };
 };
 
 /** The wrap strip, a picture of each joint, and the set-ups. */

@@ -61,17 +61,19 @@ const steps = (end: SaddleEnd, s: SaddleCopeSolution, mostTilt: number): readonl
 export function hollowSetUp(end: SaddleEnd, { name, units, solution: s, shop, font }: SetUpSource): SetUp {
   const where = s.far === undefined ? '' : `, ${end.name} end`;
   const mostTilt = shop.saw?.maxTilt ?? usualReach;
-  const joint = besideEachOther([jointViews(end, units, font), ...(isSquare(end) ? [] : [clockView(end)])], 8, font);
+  // The pin's page comes first and shows the joint.
+  const joint = end.pin === undefined ? [jointViews(end, units, font)] : [];
   const ways = besideEachOther(firstCutViews(end, mostTilt), 6, font);
+  const views = besideEachOther([...joint, ...(isSquare(end) ? [] : [clockView(end)])], 8, font);
   return {
     code: 'hollow', end: end.name,
     operation: `Hollow the end of ${s.branch.name}${where}`,
     machine: 'Saw, then gouge, rasp and sanding form',
-    picture: pictureOf(`first-cut-${end.name}`, `${name}${where}`, underEachOther([joint, ways], 5, font)),
+    picture: pictureOf(`first-cut-${end.name}`, `${name}${where}`, end.pin === undefined ? underEachOther([views, ways], 5, font) : besideEachOther([ways, views], 8, font)),
     pictureIs: 'not-to-scale',
-    pictureNote: ['Joint in true proportions. Full line: finished wood; short dashes: hidden; dash and two dots: the blade.'],
+    pictureNote: [`${end.pin === undefined ? 'Joint in true proportions. ' : 'The joint is drawn with the holes for its pin. '}Full line: finished wood; short dashes: hidden; dash and two dots: the blade.`],
     numbers: hollowFigures(end, s),
-    tables: [ordinateTable(end, s, units)],
+    tables: [{ ...ordinateTable(end, s, units), ifItFits: !s.printOrdinates }],
     steps: steps(end, s, mostTilt),
     cautions: cautionsAt('saw-a-round', units),
   };

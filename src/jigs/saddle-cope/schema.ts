@@ -28,6 +28,8 @@ export interface SaddleCopeFields {
   readonly paperThickness: number;
   readonly abrasive: number;
   readonly wingAllowance: number;
+  /** Whether the ordinates are printed whatever paper they take. */
+  readonly ordinates: boolean;
   readonly pin: PinFields;
   readonly centres?: number | undefined;
   readonly farEnd?: FarEndFields | undefined;
@@ -50,6 +52,8 @@ export const schema = (f: FieldReader): z.ZodType<SaddleCopeFields> => z.strictO
   abrasive: f.length({ about: 'Thickness of the abrasive on the sanding form', max: 3 }).default(0.5),
   wingAllowance: f.length({ about: 'Wood that the first saw cut leaves at the wings, along the branch, for the saw’s own error', max: 10 })
     .default(sawAllowance),
+  ordinates: f.flag({ about: 'Whether the ordinates, for laying out without a printer, are printed whatever paper they take; without it only where they take no further sheet' })
+    .default(false),
   pin: z.strictObject({
     diameter: f.length({ about: 'Pin or loose tenon; 0 = none; absent = 2/5 of the branch, to a bit owned', max: 100 }).optional(),
     intoBranch: f.length({ about: 'Length in the branch; absent = 3 pin diameters, at least 30 mm', max: 400 }).optional(),

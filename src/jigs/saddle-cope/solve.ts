@@ -47,6 +47,8 @@ export interface SaddleCopeSolution {
   readonly branch: Round;
   readonly paperThickness: number;
   readonly abrasive: number;
+  /** The tables of ordinates are printed whatever paper they take. */
+  readonly printOrdinates: boolean;
   /** Round the branch on the paper's mid-plane: π(d + t). */
   readonly wrapLength: number;
   readonly near: SaddleEnd;
@@ -103,7 +105,7 @@ export const solve = (fields: SaddleCopeFields, context: Context): Outcome<Saddl
   if (refused.length > 0) return { refused: findingsFrom(refused, context) };
   const [near, far] = ends.map((end) => solveEnd(end, fields, context));
   const shared = {
-    branch: fields.branch, paperThickness: fields.paperThickness, abrasive: fields.abrasive,
+    branch: fields.branch, paperThickness: fields.paperThickness, abrasive: fields.abrasive, printOrdinates: fields.ordinates,
     wrapLength: Math.PI * (fields.branch.diameter + fields.paperThickness), near: near!,
   };
   if (fields.centres === undefined) return { solution: shared };

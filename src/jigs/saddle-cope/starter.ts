@@ -18,6 +18,7 @@ jigs:
     # offset: 1/8    # the branch's axis beside the main's, right of it seen from the throat
     # paperThickness: 0.1 mm
     # abrasive: 0.5 mm        # on the sanding form
+    # ordinates: true         # print them, for laying out without a printer, even on a sheet of their own
     # pin: { diameter: 7/16, intoBranch: 1-5/16, intoMain: 7/8 }   # diameter 0: no pin
     # centres: 16             # with farEnd: from crossing to crossing
     # twist 0: both throats on one side, posts that lean together; 180: on opposite sides, parallel posts

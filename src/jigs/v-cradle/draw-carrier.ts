@@ -15,7 +15,7 @@ import { patternLettering } from './pattern-lettering.js';
 import type { Say } from './words.js';
 
 /** The pattern breaks off this far beyond the heel, and beyond the corner of side A: the rest of the carrier is plain. */
-const beyondHeel = 25;
+const beyondHeel = 13;
 
 interface Sight {
   readonly carrier: Carrier;
@@ -24,6 +24,9 @@ interface Sight {
   /** Along the groove from abreast of the crossing to where the pattern breaks off. */
   readonly reach: number;
 }
+
+/** How much of the fence is drawn to the left of the carrier, mm: its word, and the turn's arc. */
+const fenceStub = 25;
 
 /** Lines along the groove from the fence to where the pattern breaks off. */
 const alongGroove = ({ plan, reach }: Sight, off: number) => line(plan.onFence(off), plan.at(reach, off));
@@ -56,24 +59,33 @@ const sawLines = ({ plan, carrier: c, reach }: Sight): Item[] => {
   const right = plan.onFence(c.bladeSide).x;
   const far = c.bladeToAxis + c.faceLength / 2 + Math.min(20, reach);
   return [
-    shape('reference', line(point(left - 45, 0), point(left, 0)), 'fence-edge'),
-    shape('reference', line(point(right, 0), point(right + 25, 0)), 'fence-edge'),
+    shape('reference', line(point(left - fenceStub, 0), point(left, 0)), 'fence-edge'),
+    shape('reference', line(point(right, 0), point(right + 2, 0)), 'fence-edge'),
     shape('saw', line(scale(plan.blade, -12), scale(plan.blade, far)), 'blade-line'),
     ...wasteTicks(line(plan.toe, plan.heel), { side: 'left', spacing: 8 }),
-    letter(point(left - 45, -2), 'fence'),
+    letter(point(left - fenceStub, -2), 'fence'),
   ];
 };
 
-const labels = ({ plan, carrier: c }: Sight, say: Say, font: Font): Item[] => {
-  const x = plan.onFence(c.bladeSide).x + 12;
-  const note = (at: { x: number; y: number }, y: number, label: string | string[], end: 'dot' | 'arrow' | 'none' = 'arrow') =>
-    leader({ at, elbow: point(x, y), side: 'right', label, end });
-  const low = Math.max(plan.toe.y, 8);
+/** Where the carrier's side towards the blade is at a height, growing away from the fence: right of it the paper is free. */
+const sideAt = ({ plan, carrier: c, reach }: Sight, y: number): number => {
+  const [from, to] = [plan.onFence(c.bladeSide), plan.at(reach, c.bladeSide)];
+  return from.x + ((to.x - from.x) * Math.min(y, to.y)) / Math.max(to.y, 1e-9);
+};
+
+/** The blade's note over the fence, the others beside the carrier's side, low enough that they take no more width than the fence. */
+const labels = (sight: Sight, say: Say, font: Font): Item[] => {
+  const { plan, carrier: c } = sight;
+  const lowest = plan.at(sight.reach, c.bladeSide).y;
+  const note = (at: { x: number; y: number }, y: number, label: string) =>
+    leader({ at, elbow: point(Math.max(sideAt(sight, y), at.x) + 6, y), side: 'right', label });
+  const first = Math.max(plan.toe.y, 8, Math.min(0.45 * lowest, lowest - 16));
+  const blade = scale(plan.blade, -6);
   return [
-    ...note(scale(plan.blade, -6), -10, `blade: saw at ${say.angle(c.sawReading)} from square`),
-    ...note(plan.toe, low, ['toe of the finished cut']),
-    ...note(plan.crossing, Math.max(plan.crossing.y, low + 8), [fitText(`middle of ${c.round.name}`, 45, 2.5, font)]),
-    ...note(plan.heel, Math.max(plan.heel.y, low + 16), ['heel of the finished cut']),
+    ...leader({ at: blade, elbow: point(Math.max(blade.x, 0) + 8, -10), side: 'right', label: `blade: saw at ${say.angle(c.sawReading)} from square` }),
+    ...note(plan.toe, first, 'toe of the finished cut'),
+    ...note(plan.crossing, Math.max(plan.crossing.y, first + 8), fitText(`middle of ${c.round.name}`, 45, 2.5, font)),
+    ...note(plan.heel, Math.max(plan.heel.y, first + 16), 'heel of the finished cut'),
   ];
 };
 
@@ -97,7 +109,7 @@ export const drawCarrier = (c: Carrier, groove: Groove, name: string, { say, fon
   const sight: Sight = { carrier: c, groove, plan, reach: Math.max(c.heelToToe / 2, c.seatSide / Math.tan(c.turn) - c.endToBlade) + beyondHeel };
   const left = plan.onFence(-c.seatSide);
   const bottom = Math.max(plan.at(sight.reach + 6, -c.seatSide).y, plan.at(sight.reach, c.bladeSide).y, plan.heel.y + 20);
-  const leftMost = Math.min(left.x - 45, plan.at(sight.reach, -c.seatSide).x);
+  const leftMost = Math.min(left.x - fenceStub, plan.at(sight.reach, -c.seatSide).x);
   return {
     name: 'carrier', title: 'carrier on the saw', whole: true, spine: false, datum: left, keepClear: [], lands: [],
     items: [

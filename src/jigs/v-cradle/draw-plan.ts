@@ -34,9 +34,11 @@ export const clampZones = ({ block }: VCradleSolution): readonly { readonly from
   return [{ from: at(1 / 8), to: at(3 / 8) }, { from: at(5 / 8), to: at(7 / 8) }];
 };
 
+const clampWords = 'clamp here';
+
 const zoneItems = (s: VCradleSolution): Item[] => clampZones(s).flatMap(({ from, to }, i) => [
   shape('hidden', rectangle(from, -s.block.width / 2, to - from, s.block.width), `clamp-zone-${i + 1}`),
-  letter(point((from + to) / 2, -s.block.width / 2 - 2), 'clamp here', { anchor: 'middle' }),
+  letter(point((from + to) / 2, -s.block.width / 2 - 2), clampWords, { anchor: 'middle' }),
 ]);
 
 const stopItems = ({ stop, block }: VCradleSolution, say: Say, font: Font): Item[] => stop === undefined ? [] : [
@@ -44,15 +46,33 @@ const stopItems = ({ stop, block }: VCradleSolution, say: Say, font: Font): Item
   ...dimension({ from: point(0, block.width / 2), to: point(stop, block.width / 2), offset: -8, label: `stop ${say.length(stop)}` }, font),
 ];
 
-const lineItems = (s: VCradleSolution, font: Font): Item[] => {
-  const { length } = s.block;
-  const all = pairs(s, font);
-  const heights = spreadLabels(all.map((p) => -p.half), 4.5);
-  return all.flatMap((p, i) => [
-    ...[-1, 1].map((side) => shape(p.type, line(point(0, side * p.half), point(length, side * p.half)), p.part)),
-    ...leader({ at: point(length, -p.half), elbow: point(length + 6, heights[i]!), label: p.label, end: 'none', side: 'right' }),
-  ]);
+/** Where leaders leave the block: in a row over it, clear of what stands there about the clamps; none where the row is longer than the block. */
+const rowOver = (s: VCradleSolution, widths: readonly number[], font: Font): number[] | undefined => {
+  const taken = clampZones(s).map(({ from, to }) => ({ middle: (from + to) / 2, half: font.width(clampWords, 2.5) / 2 + 1.5 }));
+  const rooms: number[] = [];
+  let x = 2;
+  for (const width of widths) {
+    for (const { middle, half } of taken) if (Math.abs(x - middle) < half) x = middle + half;
+    rooms.push(x);
+    x += width + 8;
+  }
+  return x - 8 > s.block.length ? undefined : rooms;
 };
+
+/** What each pair of lines is: the labels in a row over the block, each from its own line; beside its end where the block is too short for them. */
+const lineLabels = (s: VCradleSolution, font: Font): Item[] => {
+  const all = pairs(s, font);
+  const row = rowOver(s, all.map(({ label }) => font.width(label, 2.5)), font);
+  const heights = spreadLabels(all.map((p) => -p.half), 4.5);
+  return all.flatMap((p, i) => (row === undefined
+    ? leader({ at: point(s.block.length, -p.half), elbow: point(s.block.length + 6, heights[i]!), label: p.label, end: 'none', side: 'right' })
+    : leader({ at: point(row[i]!, -p.half), elbow: point(row[i]!, -s.block.width / 2 - 9), label: p.label, end: 'dot', side: 'right' })));
+};
+
+const lineItems = (s: VCradleSolution, font: Font): Item[] => [
+  ...pairs(s, font).flatMap((p) => [-1, 1].map((side) => shape(p.type, line(point(0, side * p.half), point(s.block.length, side * p.half)), p.part))),
+  ...lineLabels(s, font),
+];
 
 /**
  * The block from above, true size; its left end is the datum. Parts `groove-edge`, `flat-edge`, `contact-line-<round>` (each a pair),
@@ -66,7 +86,7 @@ export const drawPlan = (s: VCradleSolution, name: string, say: Say, font: Font)
     items: [
       shape('cut', rectangle(0, -width / 2, length, width), 'block-plan'),
       ...lineItems(s, font),
-      shape('centre', line(point(-4, 0), point(length + 4, 0))),
+      shape('centre', line(point(-3, 0), point(length + 3, 0))),
       ...zoneItems(s), ...stopItems(s, say, font),
       ...dimension({ from: point(0, width / 2), to: point(length, width / 2), offset: -17, label: say.length(length) }, font),
       ...patternLettering(point(0, width / 2 + 27), `${name}: block from above`, [

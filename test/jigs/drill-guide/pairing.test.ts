@@ -24,7 +24,7 @@ const spec = (saddle: string, guide: string): Source => ({
 const pair = (given: { angle: number; offset: number; far?: { angle: number; offset: number; twist: number } }, end: 'near' | 'far' = 'near') => {
   const outcome = saddleCope.solve({
     branch: { name: 'rail', diameter: 25 }, main: { name: 'post', diameter: 38 }, angle: given.angle, offset: given.offset,
-    paperThickness: 0.1, abrasive: 0.5, wingAllowance: 1, pin: { diameter: 10 },
+    paperThickness: 0.1, abrasive: 0.5, wingAllowance: 1, ordinates: false, pin: { diameter: 10 },
     ...(given.far === undefined ? {} : { centres: 500, farEnd: { main: { name: 'other', diameter: 50 }, ...given.far } }),
   }, context);
   if ('refused' in outcome) throw new Error(outcome.refused[0]!.message);

@@ -23,7 +23,7 @@ export const context: Context = {
 export const fields = (given: Partial<SaddleCopeFields> & { readonly branchDiameter?: number; readonly mainDiameter?: number }): SaddleCopeFields => ({
   branch: { name: 'brace', diameter: given.branchDiameter ?? 25 },
   main: { name: 'post', diameter: given.mainDiameter ?? 50 },
-  angle: Math.PI / 2, offset: 0, paperThickness: 0.1, abrasive: 0.5, wingAllowance: 1, pin: {}, ...given,
+  angle: Math.PI / 2, offset: 0, paperThickness: 0.1, abrasive: 0.5, wingAllowance: 1, ordinates: false, pin: {}, ...given,
 });
 
 export const solved = (given: SaddleCopeFields, within: Context = context): SaddleCopeSolution => {

@@ -1,5 +1,5 @@
-import type { SetUp } from '../drawing/set-up.js';
-import type { About, Finding } from '../errors/finding.js';
+import type { SetUp } from '../../drawing/set-up.js';
+import type { About, Finding } from '../../errors/finding.js';
 
 /** Two values that do not say different things: where one is silent it agrees. */
 const agree = <T>(a: T | undefined, b: T | undefined): boolean => a === undefined || b === undefined || a === b;
