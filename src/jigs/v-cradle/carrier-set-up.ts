@@ -30,9 +30,9 @@ const figures = (c: Carrier): readonly Figure[] => [
   }]),
 ];
 
-/** The finished end of every round that the groove holds, cut at the same angle. */
+/** The finished end of every round that the groove holds, cut at the same angle. That of the round that it is made for stands in the last step. */
 const ends = (c: Carrier, s: VCradleSolution): FigureTable => ({
-  code: 'ends', heading: ['The finished end, by round'],
+  code: 'ends', heading: ['The finished end, by round'], ifItFits: true,
   columns: [
     { code: 'round', head: 'Round' }, { code: 'diameter', head: 'Measured' }, { code: 'face', head: 'Face' }, { code: 'heel-to-toe', head: 'Heel to toe' }, { code: 'toe-shift', head: 'Toe, half a degree out' },
   ],

@@ -16,12 +16,14 @@ export interface SetUpSource {
   readonly font: Font;
 }
 
-/** A page an operation: of the block the V and drilling in it, of the carrier the V and the steep cut; only what is made. */
+/** In the order of work: both are made, the block and the carrier, before either holds a round. Only of what is made. */
 export const setUps = (source: SetUpSource): readonly SetUp[] => {
   const { solution: s } = source;
   const carrier = carrierPiece(s);
   return [
-    ...(s.makesBlock ? [sawSetUp(blockPiece(s), source), drillSetUp(source)] : []),
-    ...(carrier === undefined || s.carrier === undefined ? [] : [sawSetUp(carrier, source), carrierSetUp(s.carrier, source)]),
+    ...(s.makesBlock ? [sawSetUp(blockPiece(s), source)] : []),
+    ...(carrier === undefined ? [] : [sawSetUp(carrier, source)]),
+    ...(s.makesBlock ? [drillSetUp(source)] : []),
+    ...(s.carrier === undefined ? [] : [carrierSetUp(s.carrier, source)]),
   ];
 };

@@ -30,7 +30,7 @@ describe('the v-cradle kind', () => {
   it('adds carrier patterns and page only where a carrier is asked for', () => {
     const { drawing } = drawn({ fields: 'holds: [post], carrier: { sharpAngle: 25 }' });
     expect(drawing.patterns.map((p) => p.name)).toEqual(['end-section', 'rounds', 'plan', 'carrier-section', 'carrier', 'finished-end']);
-    expect(drawing.setUps.map((s) => s.code)).toEqual(['saw-v', 'drill', 'saw-carrier-v', 'carrier']);
+    expect(drawing.setUps.map((s) => s.code)).toEqual(['saw-v', 'saw-carrier-v', 'drill', 'carrier']);
   });
 
   it('makes the carrier alone where that is asked for: no block, nothing to drill in, its own fences', () => {
