@@ -39,6 +39,15 @@ const refuseMany = (count: number, what: string): void => {
   }]);
 };
 
+/** Packing tries each pattern on each sheet: more of them than a set may have sheets are not packed. */
+const refusePacking = (count: number): void => {
+  if (count <= mostSheets) return;
+  throw new UserError(undefined, [{
+    code: 'too-many-patterns', path: 'jigs', message: 'ask for more patterns than anyone can cut out',
+    got: `${count} small patterns`, allowed: `at most ${mostSheets} in one set`, nearest: 'a spec for each part of the piece',
+  }]);
+};
+
 interface Sorted {
   readonly small: readonly SmallPattern[];
   readonly large: readonly LargePattern[];
@@ -74,12 +83,18 @@ const withoutSeams = (request: LayoutRequest): LayoutRequest => ({ ...request, w
 const hasGivenSeams = (of: LargePattern, large: readonly LargePattern[], { wishes: { seams } }: LayoutRequest): boolean =>
   Object.hasOwn(seams, of.jig.jig) && large.find(({ jig }) => jig === of.jig) === of;
 
-const cutAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): CutDrawing[] => large.map((each) => {
-  const { jig, drawing } = each;
-  const plan = choosePlan(drawing, jig, hasGivenSeams(each, large, request) ? request : withoutSeams(request), font);
-  refuseMany(plan.tiles.length, patternWords(jig, drawing));
-  return { jig, plan };
-});
+/** Counted as they are planned: what no set can hold is refused before the rest is worked out. */
+const cutAll = (large: readonly LargePattern[], request: LayoutRequest, font: Font): CutDrawing[] => {
+  let count = 0;
+  return large.map((each) => {
+    const { jig, drawing } = each;
+    const plan = choosePlan(drawing, jig, hasGivenSeams(each, large, request) ? request : withoutSeams(request), font);
+    refuseMany(plan.tiles.length, patternWords(jig, drawing));
+    count += plan.tiles.length;
+    refuseMany(count, 'the set');
+    return { jig, plan };
+  });
+};
 
 /**
  * Lays jigs out on paper: the scale check and map first, then small patterns packed, then large ones in tiles, the set-up
@@ -91,7 +106,9 @@ export const layOut = (request: LayoutRequest, font: Font): SheetSet => {
   const frame = frames[0]!;
   const setting = settingOf(request, frames, font);
   const { small, large, strips } = cutStrips(sortPatterns(request, frames, font), request, frames, font);
-  const body: Body = { packed: packedPages(setting, small, frames), cut: cutAll(large, request, font), setUps: setUpPages(setting, frame) };
+  refusePacking(small.length);
+  const cut = cutAll(large, request, font);
+  const body: Body = { packed: packedPages(setting, small, frames), cut, setUps: setUpPages(setting, frame) };
   const warnings = layoutWarnings(request, [...body.cut, ...strips.map(({ tiled }) => tiled)]);
   const opening = openingPages(setting, frame, body, warnings);
   const tiled = numberedDrawings(body, opening.length);

@@ -1,9 +1,9 @@
 import { isMap, isScalar, parseAllDocuments, visit, type Document, type YAMLError } from 'yaml';
 import type { Mistake } from '../errors/user-error.js';
 import { visible } from '../errors/quote.js';
+import { tooMuch } from './amount.js';
 import { checkNodes, mostAliases, tooManyAliases } from './check-nodes.js';
 import { makeLocator, type Locator } from './locate.js';
-import { tooMuchText } from './long-texts.js';
 import { placeAt, sourceText, type SourceText } from './source-text.js';
 
 /** A YAML file that holds one mapping, as plain data, with the means to find its places. */
@@ -111,8 +111,8 @@ function toData(source: SourceText, document: Document, duplicates: readonly Mis
     keepText(document);
     const data = document.toJS({ maxAliasCount: mostAliases }) as Record<string, unknown>;
     const locate = makeLocator(document);
-    const tooMuch = tooMuchText(data, locate, source);
-    return tooMuch === undefined ? { source, locate, duplicates, data } : { mistakes: [tooMuch] };
+    const more = tooMuch(data, locate, source);
+    return more === undefined ? { source, locate, duplicates, data } : { mistakes: [more] };
   } catch (error) {
     if (!(error instanceof ReferenceError)) throw error;
     const at = placeAt(source, Math.max(0, source.text.search(/(?<=[\s[{,:-])\*/)));

@@ -226,6 +226,12 @@ describe('files beyond reason are refused at once', () => {
     expect(() => parse(many(6))).toThrow(expect.objectContaining({ mistakes: [expect.objectContaining({ path: 'rounds.a5', line: 9 })] }));
     expect(quick(`title: Rack\njigs: [${jig}]\nrounds: { a: &p ${path}, b: [*p, *p, *p, *p, *p] }\n`)).toEqual(['too-much-text']);
   });
+  it('with more values than any piece has, counted as often as an alias repeats them', () => {
+    const row = `[${'x,'.repeat(1500)}]`;
+    expect(quick(`title: Rack\njigs: [${jig}]\nrounds: { ${Array.from({ length: 7 }, (_, n) => `a${n}: ${row}`).join(', ')} }\n`)).toEqual(['too-many-values']);
+    expect(quick(`title: Rack\njigs: [${jig}]\nrounds: { a: &r ${row}, b: [${'*r, '.repeat(7)}] }\n`)).toEqual(['too-many-values']);
+    expect(quick(`title: Rack\njigs: [${jig}]\nrounds: { a: &r ${row}, b: [${'*r, '.repeat(5)}] }\n`)).not.toContain('too-many-values');
+  });
   it('with 201 jigs', () => expect(quick(`title: Rack\njigs:\n${`  - ${jig}\n`.repeat(201)}`)).toEqual(['list-length']));
 });
 
