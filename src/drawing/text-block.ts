@@ -2,6 +2,7 @@ import { point, type Point } from '../geometry/point.js';
 import type { Item } from './drawing.js';
 import type { Font } from './font.js';
 import { letter } from './items.js';
+import { riseAbove } from './rise.js';
 import { wrapText } from './wrap-text.js';
 
 /** Items laid out downwards from a top left corner, and how much of the page they took, mm. */
@@ -12,7 +13,7 @@ export interface Block {
 
 /** A block's place, width and paragraphs. */
 export interface TextBlockOptions {
-  /** Top left corner: the capitals of the first line touch it. */
+  /** Top left corner: the first line touches it with its capitals, or with what stands above them. */
   readonly at: Point;
   readonly width: number;
   readonly paragraphs: readonly string[];
@@ -31,7 +32,8 @@ export const textBlock = (options: TextBlockOptions, font: Font): Block => {
   const marks = paragraphs.map((_, i) => mark?.(i) ?? '');
   const indent = mark === undefined ? 0 : Math.max(...marks.map((m) => font.width(m, height))) + 0.8 * height;
   const items: Item[] = [];
-  let y = at.y + height;
+  const [first = ''] = wrapText(paragraphs[0] ?? '', width - indent, height, font);
+  let y = at.y + height + riseAbove(first, height, font);
   paragraphs.forEach((paragraph, i) => {
     if (marks[i] !== '') items.push(letter(point(at.x, y), marks[i]!, { height }));
     for (const text of wrapText(paragraph, width - indent, height, font)) {

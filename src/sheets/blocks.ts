@@ -1,5 +1,6 @@
 import type { Font } from '../drawing/font.js';
 import { letter, moveItems, shape } from '../drawing/items.js';
+import { riseAbove } from '../drawing/rise.js';
 import { table } from '../drawing/table.js';
 import { point } from '../geometry/point.js';
 import { line } from '../geometry/shapes.js';
@@ -21,10 +22,11 @@ const pitch = 1.5;
 /** A heading over a line, kept with what follows. mm. */
 export const heading = (text: string, width: number, font: Font, height = 3.5): FlowBlock => {
   const lines = wrapText(shortened(text), width, height, font);
-  const base = height + (lines.length - 1) * pitch * height;
+  const top = height + riseAbove(lines[0] ?? '', height, font);
+  const base = top + (lines.length - 1) * pitch * height;
   return {
     items: [
-      ...lines.map((words, i) => letter(point(0, height + i * pitch * height), words, { height })),
+      ...lines.map((words, i) => letter(point(0, top + i * pitch * height), words, { height })),
       shape('dimension', line(point(0, base + 1.6), point(width, base + 1.6))),
     ],
     height: base + 1.6 + underLine, before: 3.4, withNext: true,
@@ -35,12 +37,15 @@ export const heading = (text: string, width: number, font: Font, height = 3.5): 
 const mostLines = 12;
 
 /** Lines of one paragraph, in blocks of a few lines. */
-const lineBlocks = (lines: readonly string[], height: number, indent: number): FlowBlock[] => {
+const lineBlocks = (lines: readonly string[], height: number, indent: number, font: Font): FlowBlock[] => {
   const pieces = Array.from({ length: Math.ceil(lines.length / mostLines) }, (_, i) => lines.slice(i * mostLines, (i + 1) * mostLines));
-  return pieces.map((piece, i) => ({
-    items: piece.map((text, k) => letter(point(indent, height + k * pitch * height), text, { height })),
-    height: height + (piece.length - 1) * pitch * height + 0.35 * height, before: i === 0 ? 1.4 : (pitch - 1.35) * height,
-  }));
+  return pieces.map((piece, i) => {
+    const top = height + riseAbove(piece[0] ?? '', height, font);
+    return {
+      items: piece.map((text, k) => letter(point(indent, top + k * pitch * height), text, { height })),
+      height: top + (piece.length - 1) * pitch * height + 0.35 * height, before: i === 0 ? 1.4 : (pitch - 1.35) * height,
+    };
+  });
 };
 
 /** Paragraphs with an optional mark before each (`1`, `–`), in blocks between which a page may break. */
@@ -48,9 +53,11 @@ export const paragraphs = (texts: readonly string[], width: number, font: Font, 
   const { mark, height = 2.5 } = options;
   const indent = mark === undefined ? 0 : Math.max(0, ...texts.map((_, i) => font.width(mark(i), height))) + 0.8 * height;
   return texts.flatMap((text, i) => {
-    const [first, ...rest] = lineBlocks(wrapText(text, width - indent, height, font), height, indent);
+    const lines = wrapText(text, width - indent, height, font);
+    const [first, ...rest] = lineBlocks(lines, height, indent, font);
     if (first === undefined) return [];
-    return mark === undefined ? [first, ...rest] : [{ ...first, items: [letter(point(0, height), mark(i), { height }), ...first.items] }, ...rest];
+    const base = height + riseAbove(lines[0] ?? '', height, font);
+    return mark === undefined ? [first, ...rest] : [{ ...first, items: [letter(point(0, base), mark(i), { height }), ...first.items] }, ...rest];
   });
 };
 

@@ -77,9 +77,11 @@ const canvasBar = (room: number, units: Units): number => {
 const canvas = (jig: JigDrawing, parts: readonly Part[], of: { request: LayoutRequest; font: Font }): Omit<Sheet, 'code'> => {
   const { request, font } = of;
   const width = Math.max(leastBar(request.units), ...parts.map((p) => p.width));
-  const title = letter(point(left, margin + 6), jig.title, { height: 5, part: 'sheet-title' });
-  const words = textBlock({ at: point(left, margin + 10), width: width - readingMarkSize.width - 6, paragraphs: headWords(jig, request), height: 2.5 }, font);
-  let y = Math.max(margin + 10 + words.height, margin + readingMarkSize.height) + gap;
+  const beside = width - readingMarkSize.width - 6;
+  const title = textBlock({ at: point(left, margin + 1), width: beside, paragraphs: [jig.title], height: 5 }, font);
+  const wordsTop = margin + 1 + title.height + 2.25;
+  const words = textBlock({ at: point(left, wordsTop), width: beside, paragraphs: headWords(jig, request), height: 2.5 }, font);
+  let y = Math.max(wordsTop + words.height, margin + readingMarkSize.height) + gap;
   const first = y;
   const placed = parts.flatMap((part) => {
     const items = placePart(part, left, y);
@@ -92,7 +94,7 @@ const canvas = (jig: JigDrawing, parts: readonly Part[], of: { request: LayoutRe
   return {
     title: jig.title, width: left + width + margin, height: end + bottom,
     items: [
-      title, ...words.items, ...readingMark(point(left + width - readingMarkSize.width, margin + readingMarkSize.height), font),
+      ...title.items.map((item) => ({ ...item, part: 'sheet-title' })), ...words.items, ...readingMark(point(left + width - readingMarkSize.width, margin + readingMarkSize.height), font),
       ...placed,
       ...ruleBar(point(left, barY), { axis: 'x', length: bars.x }),
       ...ruleBar(point(margin + ruleDepth, end), { axis: 'y', length: bars.y }),

@@ -2,6 +2,7 @@ import type { Item, JigDrawing } from '../../drawing/drawing.js';
 import { fitText } from '../../drawing/fit-text.js';
 import type { Font } from '../../drawing/font.js';
 import { letter, moveItems, shape } from '../../drawing/items.js';
+import { riseAbove } from '../../drawing/rise.js';
 import type { FigureTable, SetUp } from '../../drawing/set-up.js';
 import { boxHeight, boxWidth, growBox, type Box } from '../../geometry/box.js';
 import { point } from '../../geometry/point.js';
@@ -74,7 +75,7 @@ const onPage = ({ jig, setUp }: SetUpRequest, { way, places }: Placed, page: num
   return {
     jig, setUp, continued,
     items: [
-      ...(continued ? [letter(point(area.x0, area.y0 + 3.5), title, { height: 3.5 })] : []),
+      ...(continued ? [letter(point(area.x0, area.y0 + 3.5 + riseAbove(title, 3.5, room.font)), title, { height: 3.5 })] : []),
       ...(!continued && first.y > area.y0 ? doubleRule(area, first.y) : []),
       ...own.flatMap(({ band, y }) => moveItems(band.make(), area.x0, y)),
     ],
