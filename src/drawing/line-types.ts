@@ -1,6 +1,6 @@
 /** What a line means. The meaning is carried by width and dash alone, so that it survives a black-only printer. */
 export type LineType =
-  | 'cut' | 'saw' | 'drill' | 'centre' | 'hidden' | 'reference' | 'waste' | 'seam' | 'dimension' | 'lettering' | 'mark';
+  | 'edge' | 'saw' | 'bore' | 'centre' | 'hidden' | 'reference' | 'waste' | 'seam' | 'dimension' | 'lettering' | 'mark';
 
 /** How a line type is drawn: pen width and dash lengths, mm (mark, gap, mark, …); no dash means unbroken. */
 export interface LineStyle {
@@ -21,9 +21,9 @@ const dashTwoDots = (width: number): number[] => [24 * width, 3 * width, 0.5 * w
  * The true edge is the centre of the line.
  */
 export const lineStyles: Readonly<Record<LineType, LineStyle>> = {
-  cut: { width: 0.35, dash: [], meaning: 'finished edge' },
+  edge: { width: 0.35, dash: [], meaning: 'finished edge' },
   saw: { width: 0.35, dash: dashTwoDots(0.35), meaning: 'saw cut' },
-  drill: { width: 0.25, dash: [], meaning: 'drilled edge' },
+  bore: { width: 0.25, dash: [], meaning: 'bored edge' },
   centre: { width: 0.18, dash: dashDot(0.18), meaning: 'centre line' },
   hidden: { width: 0.25, dash: dashed(0.25), meaning: 'hidden edge' },
   reference: { width: 0.18, dash: [], meaning: 'line to set out by' },

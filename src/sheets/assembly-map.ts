@@ -16,7 +16,7 @@ import type { GridTile } from './tile-grid.js';
 import type { TiledDrawing } from './tile-sheet.js';
 
 /** Lines that show what the part is; all others would only blacken a small map. */
-const shown: ReadonlySet<LineType> = new Set(['cut', 'saw', 'drill', 'hidden']);
+const shown: ReadonlySet<LineType> = new Set(['edge', 'saw', 'bore', 'hidden']);
 
 const hatchStep = 1.6;
 

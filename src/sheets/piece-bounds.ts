@@ -3,7 +3,7 @@ import { uniteBoxes, type Box } from '../geometry/box.js';
 import type { StrokeInk } from './ink-index.js';
 import type { TilePlan } from './plan-tiles.js';
 
-const worked: ReadonlySet<LineType> = new Set(['cut', 'saw', 'drill']);
+const worked: ReadonlySet<LineType> = new Set(['edge', 'saw', 'bore']);
 
 /** The strokes that a blade or a bit follows, in order, mm as printed. */
 export const workedStrokes = (plan: TilePlan): StrokeInk[] =>

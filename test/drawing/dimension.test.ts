@@ -99,7 +99,7 @@ describe('angleDimension', () => {
 describe('radiusDimension and diameterDimension', () => {
   it('keep their label clear of their own line and of the circle, inside or outside', () => {
     fc.assert(fc.property(place, turn, fc.double({ min: 1, max: 80, noNaN: true }), labels, (centre, angle, radius, label) => {
-      const round = shape('cut', circle(centre, radius));
+      const round = shape('edge', circle(centre, radius));
       for (const draw of [radiusDimension, diameterDimension]) {
         expect(labelCrossings([round, ...draw({ centre, radius, angle, label }, font)], font)).toEqual([]);
       }

@@ -18,7 +18,7 @@ const isClosed = (path: Path): boolean => path.closed || meets(path.start, pathE
 
 /** Ends of the board's runs that meet no other end. */
 const looseEnds = ({ shapes }: SvgFile): readonly Point[] => {
-  const ends = openEnds(shapes.filter(({ part, line }) => runs.test(part ?? '') && (line === 'cut' || line === 'edge')));
+  const ends = openEnds(shapes.filter(({ part, line }) => runs.test(part ?? '') && line === 'edge'));
   return ends.filter((end, i) => !ends.some((other, k) => k !== i && meets(end, other)));
 };
 

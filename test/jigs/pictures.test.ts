@@ -24,7 +24,7 @@ describe('a round in the cradle under the bit', () => {
   test.each([[40, 90, 4], [60, 70, 2], [25, 120, 0]])('Ø %d in a V of %d° with a flat of %d', (diameter, angle, flat) => {
     const { drawing, solution: { block, groove } } = drawnCradle({ fields: `holds: [${diameter}], includedAngle: ${angle}, flat: ${flat}` });
     const { picture } = setUpOf(drawing, 'drill');
-    const [outline, , circle] = shapes(picture, 'cut');
+    const [outline, , circle] = shapes(picture, 'edge');
     const width = Math.max(...xs(outline!)) - Math.min(...xs(outline!));
     const k = width / block.width;
     expect(Math.max(...ys(outline!)) - Math.min(...ys(outline!))).toBeCloseTo(k * block.height, 9);
@@ -41,7 +41,7 @@ describe('a round in the cradle under the bit', () => {
     expect(said).toHaveLength(2);
     expect([said[0], said[1]]).toEqual([axisUp, axisUp + diameter / 2].map((mm) => Number(mm.toFixed(1))));
     // The bit comes from above on the middle and ends short of the round.
-    const [bit] = shapes(picture, 'drill');
+    const [bit] = shapes(picture, 'bore');
     expect((Math.max(...xs(bit!)) + Math.min(...xs(bit!))) / 2).toBeCloseTo(arc.centre.x, 9);
     expect(Math.max(...ys(bit!))).toBeLessThan(arc.centre.y - (k * diameter) / 2);
     expect(Math.max(...ys(bit!))).toBeGreaterThan(arc.centre.y - (k * diameter) / 2 - 3);
@@ -54,8 +54,8 @@ describe('the passes at the saw', () => {
     const { picture } = setUpOf(drawing, page);
     const { sawing, carrierSawing, block, carrier, groove } = solution;
     const [fences, width] = page === 'saw-v' ? [sawing, block.width] : [carrierSawing!, carrier!.width];
-    const blades = shapes(picture, 'drill');
-    const pieces = shapes(picture, 'cut').filter(({ path }) => path.closed);
+    const blades = shapes(picture, 'bore');
+    const pieces = shapes(picture, 'edge').filter(({ path }) => path.closed);
     expect([blades.length, pieces.length]).toEqual([3, 3]);
     const h = rad(angle / 2);
     for (const [i, { fence, tilt }] of [{ fence: fences.fence.a, tilt: h }, { fence: fences.fence.b, tilt: h }, { fence: fences.flatFences[0]!.a, tilt: 0 }].entries()) {
@@ -77,7 +77,7 @@ describe('the section through a canted hole', () => {
   test.each([[14, 27, 30], [0, 20, 25], [35, 40, 34]])('%d° through %d mm, bit %d mm: at true size', (lean, thickness, bit) => {
     const top = solvedRack({ board: { length: 800, width: 300, thickness }, holes: [{ round: bit, at: [400, 150], lean, toward: 90, below: 0 }] });
     const { picture } = setUpOf(rackTop.draw(top, rackContext, testFont), 'drill-holes');
-    const [left, right] = shapes(picture, 'drill').map(points) as [Point[], Point[]];
+    const [left, right] = shapes(picture, 'bore').map(points) as [Point[], Point[]];
     const open = bit / Math.cos(rad(lean));
     for (const [wall, x] of [[left, -open / 2], [right, open / 2]] as const) {
       const [upper, lower] = wall as [Point, Point];
@@ -87,7 +87,7 @@ describe('the section through a canted hole', () => {
       expect(upper.x - lower.x).toBeCloseTo(thickness * Math.tan(rad(lean)), 9);
     }
     // Both faces end at the opening.
-    const faces = shapes(picture, 'cut').map(points);
+    const faces = shapes(picture, 'edge').map(points);
     expect(faces.map(([a, b]) => [a!.y, b!.y])).toEqual([0, 0, thickness, thickness].map((y) => [y, y]));
     expect([faces[0]![1]!.x, faces[1]![0]!.x]).toEqual([left[0]!.x, right[0]!.x]);
     expect([faces[2]![1]!.x, faces[3]![0]!.x]).toEqual([left[1]!.x, right[1]!.x]);
@@ -101,7 +101,7 @@ describe('the guide block', () => {
     const angle = rad(angleDeg);
     const s = solvedGuide({ drill, angle, ...(diameter === undefined ? {} : { onto: round(diameter), depth: 12 }) });
     const { picture } = setUpOf(drillGuide.draw(s, guideContext, testFont), 'make-block');
-    const [outline] = shapes(picture, 'cut');
+    const [outline] = shapes(picture, 'edge');
     const [topLeft, topRight, right, left] = points(outline!) as [Point, Point, Point, Point];
     const k = (topRight.x - topLeft.x) / s.block.length;
     // The sole falls from the acute end, on the right, to the obtuse end by length ÷ tan θ.
@@ -125,12 +125,12 @@ describe('the guide block', () => {
     const k = Math.hypot(rightLip.x - leftLip.x, rightLip.y - leftLip.y) / 10;
     for (const [low, high] of [[leftLip, left], [rightLip, right]] as const) expect(Math.atan2(low.y - high.y, high.x - low.x)).toBeCloseTo(angle, 9);
     // Work level: its face is the widest level line; the axis enters it where the bit's axis crosses it.
-    const level = shapes(picture, 'cut').map(points).filter((all) => all.length === 2 && Math.abs(all[0]!.y - all[1]!.y) < 1e-9);
+    const level = shapes(picture, 'edge').map(points).filter((all) => all.length === 2 && Math.abs(all[0]!.y - all[1]!.y) < 1e-9);
     const face = Math.min(...level.map((all) => all[0]!.y));
     expect(tip.y - face).toBeCloseTo(k * (depth + s.bit.point) * Math.sin(angle), 9);
     expect(Math.max(...level.map((all) => all[0]!.y)) - face).toBeCloseTo(k * (diameter ?? 40), 9);
     // The sole lies along the work.
-    const block = shapes(picture, 'cut').find(({ path }) => path.closed)!;
+    const block = shapes(picture, 'edge').find(({ path }) => path.closed)!;
     const sole = points(block).slice(2, 4) as [Point, Point];
     expect(sole[0].y).toBeCloseTo(sole[1].y, 9);
     expect(Math.abs(sole[0].x - sole[1].x)).toBeCloseTo((k * s.block.length) / Math.sin(angle), 9);

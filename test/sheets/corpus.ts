@@ -68,5 +68,5 @@ const outlines: readonly (readonly Path[])[] = [
 /** Sixty outlines of furniture parts, mm: the fixed measure of how many sheets a layout takes. */
 export const corpus: readonly Drawing[] = outlines.map((paths, i) => ({
   name: `outline-${i + 1}`, title: `Outline ${i + 1}`, whole: false, spine: false, datum: point(0, 0), keepClear: [], lands: [],
-  items: paths.map((path) => shape('cut', path)),
+  items: paths.map((path) => shape('edge', path)),
 }));

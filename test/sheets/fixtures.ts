@@ -20,17 +20,17 @@ export const slottedBoard = (length = 1500): Drawing => {
   return {
     name: 'top', title: 'Top, whole', whole: false, spine: true, datum: point(0, 100),
     items: [
-      shape('cut', {
+      shape('edge', {
         start: point(100, 0), closed: true,
         segments: [
           { kind: 'line', to: point(length - 100, 0) }, circularArc(point(length - 100, 100), 100, -Math.PI / 2, Math.PI / 2),
           { kind: 'line', to: point(100, 200) }, circularArc(point(100, 100), 100, Math.PI / 2, (3 * Math.PI) / 2),
         ],
       }, 'board'),
-      ...slots.map((x, i) => shape('cut', slot(x), `slot-${i + 1}`)),
+      ...slots.map((x, i) => shape('edge', slot(x), `slot-${i + 1}`)),
       ...slots.map((x) => shape('centre', line(point(x, 100), point(x, 215)))),
       ...slots.map((x) => filled('dimension', polyline([point(x, 215), point(x - 1, 211), point(x + 1, 211)], true))),
-      ...slots.slice(0, 2).map((x) => shape('drill', circle(point(x + 60, 60), 17), 'hole-1-top')),
+      ...slots.slice(0, 2).map((x) => shape('bore', circle(point(x + 60, 60), 17), 'hole-1-top')),
       shape('hidden', line(point(100, 30), point(length - 100, 30))),
       letter(point(length / 2 - 60, 20), 'Paddle rack · top face up · front edge below', { height: 3.5 }),
     ],
@@ -41,7 +41,7 @@ export const slottedBoard = (length = 1500): Drawing => {
 
 export const plainDrawing = (name: string, paths: readonly Path[], more: Partial<Drawing> = {}): Drawing => ({
   name, title: `Pattern ${name}`, whole: false, spine: false, datum: point(0, 0), keepClear: [], lands: [],
-  items: paths.map((path) => shape('cut', path, name)), ...more,
+  items: paths.map((path) => shape('edge', path, name)), ...more,
 });
 
 export const jigOf = (jig: string, patterns: readonly Drawing[], more: Partial<JigDrawing> = {}): JigDrawing => ({

@@ -77,7 +77,7 @@ describe('fullSize', () => {
 
   it('cuts lettering with a pattern that it parts, so that nothing of a part hangs out of its page', () => {
     const words = [letter(point(3000, 40), 'a long line of words '.repeat(25), { height: 9 }), letter(point(30, 60), 'short', { height: 9 }), letter(point(8700, 60), 'short', { height: 9 })];
-    const jig = jigOf('boom', [plainDrawing('boom', [rectangle(0, 0, 9000, 100)], { items: [shape('cut', rectangle(0, 0, 9000, 100), 'boom'), ...words] })]);
+    const jig = jigOf('boom', [plainDrawing('boom', [rectangle(0, 0, 9000, 100)], { items: [shape('edge', rectangle(0, 0, 9000, 100), 'boom'), ...words] })]);
     const pages = fullSize(jig, requestFor([jig]), testFont);
     const canvases = pages.map((page) => ({ page, edges: shapesOf(page, 'boom').map(({ path }) => pathBounds(path)) }));
     for (const { page, edges } of canvases) {

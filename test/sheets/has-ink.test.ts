@@ -17,15 +17,15 @@ const inked = (items: readonly Item[], box: Box): boolean => {
   return hasInk(cut, tile, box, testFont);
 };
 const box = { x0: 100, y0: 50, x1: 300, y1: 250 };
-const long = shape('cut', rectangle(0, 0, 400, 300));
+const long = shape('edge', rectangle(0, 0, 400, 300));
 
 describe('hasInk', () => {
   it('sees a line that lies in the box, crosses it or begins in it, and no line beside it', () => {
     for (const path of [line(point(120, 60), point(130, 70)), line(point(0, 200), point(400, 201)), line(point(299, 249), point(400, 400)), line(point(0, 0), point(101, 51)), rectangle(90, 40, 20, 20)]) {
-      expect(inked([long, shape('cut', path)], box)).toBe(true);
+      expect(inked([long, shape('edge', path)], box)).toBe(true);
     }
     for (const path of [line(point(0, 49), point(400, 49)), line(point(99, 0), point(99, 400)), line(point(301, 100), point(320, 100)), line(point(150, 251), point(160, 260)), line(point(40, 150), point(105, 40))]) {
-      expect(inked([long, shape('cut', path)], box)).toBe(false);
+      expect(inked([long, shape('edge', path)], box)).toBe(false);
     }
     expect(inked([long], box)).toBe(false);
   });
@@ -57,7 +57,7 @@ describe('hasInk', () => {
 
   it('sees nothing in a box of no size', () => {
     const [x, y] = [150, 150];
-    const across = shape('cut', line(point(0, 150), point(400, 150)));
+    const across = shape('edge', line(point(0, 150), point(400, 150)));
     expect([inked([across], { x0: x, y0: 100, x1: x, y1: 200 }), inked([across], { x0: 100, y0: y, x1: 200, y1: y }), inked([across], { x0: 200, y0: 100, x1: 100, y1: 200 })]).toEqual([false, false, false]);
   });
 });

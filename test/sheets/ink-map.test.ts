@@ -14,8 +14,8 @@ const snake: Path = { start: point(210, 140), closed: false, segments: [{ kind: 
 const late: Path = { start: point(30, 160), closed: false, segments: [{ kind: 'cubic', c1: point(31, 160), c2: point(32, 161), to: point(190, 178) }] };
 
 const items: readonly Item[] = [
-  shape('cut', circle(point(70, 60), 33)), shape('cut', ellipse(point(180, 70), 60, 9, 0.5)), shape('cut', line(point(12, 31), point(290, 200))),
-  shape('cut', rectangle(20, 20, 40, 30)), shape('cut', snake), shape('cut', late), shape('cut', circle(point(150, 20), 0.4)),
+  shape('edge', circle(point(70, 60), 33)), shape('edge', ellipse(point(180, 70), 60, 9, 0.5)), shape('edge', line(point(12, 31), point(290, 200))),
+  shape('edge', rectangle(20, 20, 40, 30)), shape('edge', snake), shape('edge', late), shape('edge', circle(point(150, 20), 0.4)),
 ];
 
 /** Whether the cell of a place holds ink. */
@@ -57,14 +57,14 @@ describe('inkMap', () => {
   });
 
   it('has as many cells as cover the drawing, one at the least, and no more for a rounding', () => {
-    const of = (width: number, height: number) => { const { columns, rows, extent } = inkMap(indexInk([shape('cut', rectangle(7, 9, width, height))], testFont), point(10, 10)); return [columns, rows, extent.x, extent.y]; };
+    const of = (width: number, height: number) => { const { columns, rows, extent } = inkMap(indexInk([shape('edge', rectangle(7, 9, width, height))], testFont), point(10, 10)); return [columns, rows, extent.x, extent.y]; };
     expect([of(50, 30), of(50.001, 29.9), of(3, 2)]).toEqual([[5, 3, 50, 30], [6, 3, expect.closeTo(50.001, 9), expect.closeTo(29.9, 9)], [1, 1, 3, 2]]);
     expect(of(0.1 * 3 * 100, 30)).toEqual([3, 3, expect.closeTo(30, 9), 30]);
   });
 
   it('takes lettering and filled shapes by their boxes, upright and level lines whole', () => {
     const block = filled('dimension', polyline([point(100, 100), point(140, 100), point(140, 130)], true));
-    const map = inkMap(indexInk([shape('cut', rectangle(0, 0, 200, 200)), block, letter(point(20, 60), 'HHHHHH', { height: 10 })], testFont), point(4, 4));
+    const map = inkMap(indexInk([shape('edge', rectangle(0, 0, 200, 200)), block, letter(point(20, 60), 'HHHHHH', { height: 10 })], testFont), point(4, 4));
     // The empty corner of the triangle, and between the bars of an H.
     expect([isInked(map, 102, 128), isInked(map, 22, 53), isInked(map, 150, 150)]).toEqual([true, true, false]);
     for (let at = 1; at < 200; at += 4) expect([isInked(map, at, 0), isInked(map, at, 199), isInked(map, 0, at), isInked(map, 199, at)]).toEqual([true, true, true, true]);
@@ -72,7 +72,7 @@ describe('inkMap', () => {
 });
 
 describe('isClear', () => {
-  const map = inkMap(indexInk([shape('cut', rectangle(100, 50, 300, 200))], testFont), point(10, 10));
+  const map = inkMap(indexInk([shape('edge', rectangle(100, 50, 300, 200))], testFont), point(10, 10));
   it('is told by the cells that a box lies in, and is so of all that lies outside', () => {
     expect(isClear(map, { x0: 115, y0: 65, x1: 385, y1: 235 })).toBe(true);
     for (const box of [{ x0: 105, y0: 65, x1: 115, y1: 75 }, { x0: 385, y0: 65, x1: 395, y1: 75 }, { x0: 115, y0: 45, x1: 125, y1: 55 }, { x0: 115, y0: 235, x1: 125, y1: 245 }]) expect(isClear(map, box)).toBe(false);

@@ -20,7 +20,7 @@ const holes = (length: number): number[] => Array.from({ length: Math.floor(leng
 /** A batten with a row of holes on its middle line, stations counted from its left end; upright, the same turned. */
 const batten = (length: number, more: Partial<Drawing> = {}): Drawing => ({
   ...plainDrawing('stick', []), title: 'pitch stick', spine: true, datum: point(0, 20),
-  items: [shape('cut', rectangle(0, 0, length, 40), 'stick'), ...holes(length).map((x, i) => shape('drill', circle(point(x, 20), 3), `pin-${i + 1}`)), letter(point(12, 8), 'LEFT END')], ...more,
+  items: [shape('edge', rectangle(0, 0, length, 40), 'stick'), ...holes(length).map((x, i) => shape('bore', circle(point(x, 20), 3), `pin-${i + 1}`)), letter(point(12, 8), 'LEFT END')], ...more,
 });
 
 const request = requestFor([]);

@@ -32,7 +32,7 @@ export const randomDrawing = (seed: number): Drawing => {
   const [width, height] = [260 + random() * 360, 260 + random() * 360];
   const [left, top] = [(random() - 0.5) * 900, (random() - 0.5) * 900];
   const at = (): Point => point(left + random() * width, top + random() * height);
-  const lines: readonly LineType[] = ['cut', 'hidden', 'drill'];
+  const lines: readonly LineType[] = ['edge', 'hidden', 'bore'];
   const paths: Path[] = [
     polyline([at(), at(), at()], random() < 0.5), freeForm(random, at), circle(at(), 10 + random() * 120),
     ellipse(at(), 20 + random() * 100, 15 + random() * 60, random() * 3), arcOf(random, at(), 60 + random() * 200),

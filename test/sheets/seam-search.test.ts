@@ -92,8 +92,8 @@ const leastFrom = (search: AxisSearch, count: number, a: number): number => {
 };
 
 const mapWith = (seed: readonly number[], cell: number): InkMap => inkMap(indexInk([
-  shape('cut', line(point(0, 0), point(6, 4))), shape('cut', line(point(240, 150), point(238, 149))),
-  ...seed.map((value, i) => shape('cut', circle(point(15 + ((value * 37 + i * 53) % 210), 15 + ((value * 91 + i * 29) % 120)), 4 + (value % 9)))),
+  shape('edge', line(point(0, 0), point(6, 4))), shape('edge', line(point(240, 150), point(238, 149))),
+  ...seed.map((value, i) => shape('edge', circle(point(15 + ((value * 37 + i * 53) % 210), 15 + ((value * 91 + i * 29) % 120)), 4 + (value % 9)))),
 ], testFont), point(cell, cell));
 
 describe('searchAxis', () => {

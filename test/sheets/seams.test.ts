@@ -78,7 +78,7 @@ describe('choosePlan', () => {
   it('finds the one narrow gap in a row of lettering', () => {
     const words = ([[100, 41], [177.5, 45]] as const).map(([x, count]) => letter(point(x, 30), 'H'.repeat(count), { height: 1.8 }));
     expect(177.5 - itemBounds(words[0]!, testFont).x1).toBeCloseTo(2.8, 0);
-    const plan = planOf({ ...plainDrawing('plate', []), items: [shape('cut', rectangle(0, 0, 360, 60)), ...words] });
+    const plan = planOf({ ...plainDrawing('plate', []), items: [shape('edge', rectangle(0, 0, 360, 60)), ...words] });
     expect([plan.tiles.length, plan.letteringCuts]).toEqual([2, 0]);
   });
 

@@ -28,7 +28,7 @@ const textOf = (pages: readonly (readonly Item[])[]): string => pages.flatMap(wo
 
 /** A picture that is one rectangle, or that and a word within it. */
 const picture = (w: number, h: number, word = true) => ({
-  ...plainDrawing('picture', []), items: [shape('cut', rectangle(5, 9, w, h), 'frame'), ...(word ? [letter(point(5 + w / 2, 9 + h / 2), 'A', { height: 2.5 })] : [])],
+  ...plainDrawing('picture', []), items: [shape('edge', rectangle(5, 9, w, h), 'frame'), ...(word ? [letter(point(5 + w / 2, 9 + h / 2), 'A', { height: 2.5 })] : [])],
 });
 const framed = (pages: readonly (readonly Item[])[]): Box => itemsBounds(pages.flat().filter((item): item is Shape => item.kind === 'shape' && item.part === 'frame'), testFont);
 /** How much smaller a rectangle `w` wide came out; its stroke is half a millimetre or less. */

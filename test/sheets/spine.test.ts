@@ -35,7 +35,7 @@ describe('withSpine', () => {
   });
 
   it('sets no figure over a level or an upright line of the drawing, on whichever side of the spine', () => {
-    const lines = [shape('cut', line(point(150, 97.5), point(420, 97.5)), 'level'), shape('cut', line(point(700, 103), point(930, 103)), 'level'), shape('cut', line(point(1004, 80), point(1004, 99.5)), 'upright'), shape('cut', line(point(1204, 100.5), point(1204, 130)), 'upright')];
+    const lines = [shape('edge', line(point(150, 97.5), point(420, 97.5)), 'level'), shape('edge', line(point(700, 103), point(930, 103)), 'level'), shape('edge', line(point(1004, 80), point(1004, 99.5)), 'upright'), shape('edge', line(point(1204, 100.5), point(1204, 130)), 'upright')];
     const items = withSpine({ ...board, items: [...board.items, ...lines] }, 'mm', testFont);
     const figures = items.filter((i): i is Lettering => i.kind === 'lettering' && i.part === 'station');
     expect(labelCrossings([...lines, ...figures], testFont)).toEqual([]);
@@ -49,13 +49,13 @@ describe('withSpine', () => {
 
   it('sets no figure where a line runs on either side of the spine', () => {
     const figuresOf = (more: readonly Shape[]): string[] => withSpine({ ...board, items: [...board.items, ...more] }, 'mm', testFont).flatMap((i) => (i.kind === 'lettering' && i.part === 'station' ? [i.text] : []));
-    const lines = [97.5, 103].map((y) => shape('cut', line(point(1250, y), point(1350, y)), 'level'));
+    const lines = [97.5, 103].map((y) => shape('edge', line(point(1250, y), point(1350, y)), 'level'));
     expect(figuresOf([])).toContain('1300 mm');
     expect(figuresOf(lines)).not.toContain('1300 mm');
   });
 
   it('sets a figure over a slanting line that leaves room beside it', () => {
-    const slant = shape('cut', line(point(480, 60), point(560, 140)), 'slant');
+    const slant = shape('edge', line(point(480, 60), point(560, 140)), 'slant');
     const figures = withSpine({ ...board, items: [...board.items, slant] }, 'mm', testFont).filter((i): i is Lettering => i.kind === 'lettering' && i.part === 'station');
     expect(figures.map(({ text }) => text)).toContain('500 mm');
   });

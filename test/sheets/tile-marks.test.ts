@@ -101,7 +101,7 @@ describe('datumMark', () => {
 
   it('has its word below where ink is above, and none where ink is on both sides', () => {
     const datum = point(63, 71);
-    const bar = (dy: number): Item => shape('cut', line(point(datum.x - 20, datum.y + dy), point(datum.x - 4, datum.y + dy)), 'bar');
+    const bar = (dy: number): Item => shape('edge', line(point(datum.x - 20, datum.y + dy), point(datum.x - 4, datum.y + dy)), 'bar');
     const words = (items: readonly Item[]): number[] => marked(datum, items).flatMap((found) => found.filter((item): item is Lettering => item.kind === 'lettering').map(({ at }) => at.y - datum.y));
     for (const y of words([bar(-2)])) expect(y).toBeCloseTo(3, 9);
     expect(words([bar(-2)]).length).toBeGreaterThan(0);

@@ -7,12 +7,12 @@ import { labelCrossings, labelOverlaps } from './label-crossings.js';
 const label = letter({ x: 0, y: 0 }, 'MMMM', { height: 5, turn: 0.5 });
 const along = (x0: number, y0: number, x1: number, y1: number) => {
   const map = (x: number, y: number) => ({ x: Math.cos(0.5) * x - Math.sin(0.5) * y, y: Math.sin(0.5) * x + Math.cos(0.5) * y });
-  return shape('cut', line(map(x0, y0), map(x1, y1)), 'edge');
+  return shape('edge', line(map(x0, y0), map(x1, y1)), 'edge');
 };
 
 describe('labelCrossings', () => {
   it('finds a line through turned lettering, and one that only brushes it by its pen width', () => {
-    expect(labelCrossings([label, along(5, -20, 5, 20)], font)).toEqual([{ text: 'MMMM', line: 'cut', part: 'edge' }]);
+    expect(labelCrossings([label, along(5, -20, 5, 20)], font)).toEqual([{ text: 'MMMM', line: 'edge', part: 'edge' }]);
     expect(labelCrossings([label, along(-20, 0.17, 50, 0.17)], font)).toHaveLength(1);
   });
 

@@ -16,7 +16,7 @@ import { partShapes, readSvg, samplePathData } from '../support/read-svg.js';
 const micrometre = 1e-3;
 const size = 3000;
 const sheetOf = (arcs: readonly Arc[]): Sheet => ({
-  code: '1', title: 'arcs', width: size, height: size, items: arcs.map((arc, i) => shape('cut', arcPath(arc), `arc-${i}`)),
+  code: '1', title: 'arcs', width: size, height: size, items: arcs.map((arc, i) => shape('edge', arcPath(arc), `arc-${i}`)),
 });
 
 /** Arcs of circles and turned ellipses of 0.5 to 1200 mm, any span and sense up to a whole turn. */
@@ -73,7 +73,7 @@ describe('arcs read back', () => {
   });
 
   it('stay arcs in SVG and turn the same way there for another reader', () => {
-    const file = readSvg(writeSvg({ ...sheetOf([]), items: [shape('cut', circle({ x: 400, y: 400 }, 300), 'board')] }, font));
+    const file = readSvg(writeSvg({ ...sheetOf([]), items: [shape('edge', circle({ x: 400, y: 400 }, 300), 'board')] }, font));
     const [board] = partShapes(file, 'board');
     expect(board!.d).toMatch(/^M700 400(A300 300 0 0 1 [\d.]+ [\d.]+){4}Z$/);
     for (const p of samplePathData(board!.d, 400)) expect(Math.abs(Math.hypot(p.x - 400, p.y - 400) - 300)).toBeLessThan(micrometre);

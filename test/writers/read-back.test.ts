@@ -15,8 +15,8 @@ const sheet: Sheet = {
   code: '1', title: 'all line types', width: 215.9, height: 279.4, bookmark: 'lines',
   items: [
     ...types.map((type, i) => shape(type, line({ x: 20, y: 20 + 6 * i }, { x: 120, y: 20 + 6 * i }), `line-${type}`)),
-    shape('cut', circle({ x: 100, y: 150 }, 50), 'board'),
-    shape('cut', ellipse({ x: 100, y: 150 }, 40, 10, 0.5), 'opening'),
+    shape('edge', circle({ x: 100, y: 150 }, 50), 'board'),
+    shape('edge', ellipse({ x: 100, y: 150 }, 40, 10, 0.5), 'opening'),
     letter({ x: 20, y: 120 }, '1 3⁄8″ (34.9 mm)', { height: 3.5 }),
     letter({ x: 30, y: 250 }, 'upwards', { turn: -Math.PI / 2, anchor: 'middle' }),
   ],

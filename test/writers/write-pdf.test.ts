@@ -161,6 +161,6 @@ describe('writePdf', () => {
     const [page] = (await readPdf(await write(sheetOf([], { width: 5080, height: 300 })))).pages;
     expect(page!.widthPt).toBeCloseTo(14400, 3);
     await expect(write(sheetOf([], { width: 5080.01 }))).rejects.toThrow(/5080/);
-    await expect(write(sheetOf([shape('cut', line(p(0, 0), p(NaN, 1)))]))).rejects.toThrow(/coordinate/);
+    await expect(write(sheetOf([shape('edge', line(p(0, 0), p(NaN, 1)))]))).rejects.toThrow(/coordinate/);
   });
 });

@@ -99,7 +99,7 @@ describe('writeSvg', () => {
       fc.constantFrom('</svg>', ']]>', '<!--', '&amp;lt;', '"\'>', '\u202Eabc', '\u0000', '\uD800', '\uFFFF', '<script>alert(1)</script>', '😀中'),
     );
     fc.assert(fc.property(hostile, (text) => {
-      const file = readSvg(svg([letter(p(10, 10), text), shape('cut', rectangle(1, 1, 2, 2), text)], text));
+      const file = readSvg(svg([letter(p(10, 10), text), shape('edge', rectangle(1, 1, 2, 2), text)], text));
       expect(file.title).toBe(cleanText(text));
       expect(file.shapes[0]!.label).toBe(cleanText(text));
       expect(file.shapes[1]!.part).toBe(cleanText(text));
@@ -111,7 +111,7 @@ describe('writeSvg', () => {
   });
 
   it('refuses a coordinate that is not a number', () => {
-    for (const bad of [NaN, Infinity, 1e300]) expect(() => svg([shape('cut', line(p(0, 0), p(bad, 0)))])).toThrow(/coordinate/);
+    for (const bad of [NaN, Infinity, 1e300]) expect(() => svg([shape('edge', line(p(0, 0), p(bad, 0)))])).toThrow(/coordinate/);
     expect(() => svg([letter(p(NaN, 0), 'x')])).toThrow(/coordinate/);
   });
 

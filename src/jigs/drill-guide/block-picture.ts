@@ -36,7 +36,7 @@ export const blockLines = ({ s }: Page, place: Place, blank: boolean): Item[] =>
   const bore = (u: number): Item => shape('hidden', line(place(u, block.height), place(u, soleOverBottom(s, u, across))));
   const sole = [place(-half, planeOverBottom(block, angle, -half)), place(half, planeOverBottom(block, angle, half))] as const;
   return [
-    shape('cut', polyline([place(-half, block.height), place(half, block.height), sole[1], sole[0]], true)),
+    shape('edge', polyline([place(-half, block.height), place(half, block.height), sole[1], sole[0]], true)),
     ...(blank && angle < Math.PI / 2 ? [shape('reference', polyline([sole[0], place(half, 0), sole[1]]))] : []),
     bore(-drill / 2), bore(drill / 2),
     ...(crown === 0 ? [] : [shape('hidden', line(

@@ -58,9 +58,9 @@ const drawRun = (page: Page, chosen: readonly Face[], of: { name: string; title:
   return {
     name: of.name, title: of.title, whole: true, spine: false, datum: point(0, height), keepClear: clearZones(s, run), lands: [],
     items: [
-      shape('cut', rectangle(0, 0, end, height), 'block'),
+      shape('edge', rectangle(0, 0, end, height), 'block'),
       ...run.slice(1).map(({ x }) => shape('reference', line(point(x, 0), point(x, height)), 'fold')),
-      shape('cut', polyline([point(end, 0), point(end + tab, 3), point(end + tab, height - 3), point(end, height)]), 'glue-tab'),
+      shape('edge', polyline([point(end, 0), point(end + tab, 3), point(end + tab, height - 3), point(end, height)]), 'glue-tab'),
       ...run.flatMap(({ face, x }) => faceAt(page, face, x)),
       ...dimensions(page, run),
       ...titled(point(0, height + 8), `${name}: ${of.title}`, [

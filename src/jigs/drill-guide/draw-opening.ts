@@ -30,8 +30,8 @@ const flatSole = (page: Page): Drawing => {
   return {
     name: 'sole', title: 'sole of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [clearOf(opening)], lands: [],
     items: [
-      shape('cut', rectangle(0, 0, length, width), 'sole'),
-      shape('drill', opening, 'opening'),
+      shape('edge', rectangle(0, 0, length, width), 'sole'),
+      shape('bore', opening, 'opening'),
       ...centreLines(point(0, 0), point(length, width), { centre, rx, ry }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, 1.8), { width: length / 2 - rx - 4, height: width / 2 - 3.4 }, [['SOLE'], ...identity(page)], { font }),
@@ -63,8 +63,8 @@ const openingOnRound = (page: Page, work: RoundWork): Drawing => {
   return {
     name: 'opening', title: 'opening on the round', whole: true, spine: false, datum: low, keepClear: [clearOf(opening)], lands: [],
     items: [
-      shape('cut', rectangle(low.x, low.y, high.x - low.x, high.y - low.y), 'sole'),
-      shape('drill', opening, 'opening'),
+      shape('edge', rectangle(low.x, low.y, high.x - low.x, high.y - low.y), 'sole'),
+      shape('bore', opening, 'opening'),
       ...centreLines(low, point(high.x, high.y - wordsStrip), { centre: point(0, axis), rx: rx + 1, ry: Math.max(axis - top, bottom - axis) }),
       ...(work.offset === 0 ? [] : crownLine(low.x, high.x, rx)),
       ...holeCross(point(0, axis)),

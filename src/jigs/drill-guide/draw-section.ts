@@ -38,7 +38,7 @@ export const drawSection = (page: Page, work: RoundWork): Drawing => {
   const bore = (across: number): Path => line(point(across, top), point(across, -soleHeight(sole, across)));
   const left = Math.max(half, work.radius);
   const items: Item[] = [
-    shape('cut', groove === undefined ? line(point(-half, -sole.plane), point(half, -sole.plane)) : sectionPath(groove, half, -sole.plane, top), 'sole-section'),
+    shape('edge', groove === undefined ? line(point(-half, -sole.plane), point(half, -sole.plane)) : sectionPath(groove, half, -sole.plane, top), 'sole-section'),
     shape('reference', circle(point(0, 0), work.radius), 'round'),
     ...openCross(point(0, 0), { reach: Math.min(6, work.radius / 2), line: 'centre' }),
     shape('hidden', bore(work.offset - drill / 2), 'bore'), shape('hidden', bore(work.offset + drill / 2), 'bore'),

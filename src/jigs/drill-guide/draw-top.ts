@@ -23,8 +23,8 @@ export const drawTop = (page: Page): Drawing => {
   return {
     name: 'top', title: 'top of the block', whole: true, spine: false, datum: point(0, 0), keepClear: [{ box: growBox(boxOf([centre]), drill / 2 + 3), why: 'bore' }], lands: [],
     items: [
-      shape('cut', rectangle(0, 0, length, width), 'top'),
-      shape('drill', circle(centre, drill / 2), 'bore'),
+      shape('edge', rectangle(0, 0, length, width), 'top'),
+      shape('bore', circle(centre, drill / 2), 'bore'),
       ...centreLines(point(0, 0), point(length, width), { centre, rx: drill / 2, ry: drill / 2 }),
       ...holeCross(centre),
       ...lettersIn(point(1.5, rows.top), { width: length / 2 - drill / 2 - 3, height: rows.height }, [['TOP'], ...identity(page)], { font }),

@@ -43,13 +43,13 @@ const viewOf = (s: DrillGuideSolution): View => {
 
 /** The work's face, hidden where the cheeks of a grooved block stand before it, its underside, and a round's axis. */
 const workLines = (s: DrillGuideSolution, { k, left, right, face, underside, at }: View): Item[] => {
-  const run = (from: number, to: number, type: 'cut' | 'hidden'): Item => shape(type, line(at(from, face), at(to, face)));
+  const run = (from: number, to: number, type: 'edge' | 'hidden'): Item => shape(type, line(at(from, face), at(to, face)));
   const drop = face - surfaceHeight(s.work, offsetOf(s.work));
   const end = (u: number): number => drop / Math.tan(s.angle) + u / Math.sin(s.angle);
   const [a, b] = [end(-s.block.length / 2), end(s.block.length / 2)];
   return [
-    ...(s.sole.depth === 0 ? [run(left, right, 'cut')] : [run(left, a, 'cut'), run(a, b, 'hidden'), run(b, right, 'cut')]),
-    shape('cut', line(at(left, underside), at(right, underside))),
+    ...(s.sole.depth === 0 ? [run(left, right, 'edge')] : [run(left, a, 'edge'), run(a, b, 'hidden'), run(b, right, 'edge')]),
+    shape('edge', line(at(left, underside), at(right, underside))),
     ...(s.work.kind === 'round' ? [shape('centre', line(at(left - 4 / k, 0), at(right + 4 / k, 0)))] : []),
   ];
 };

@@ -41,7 +41,7 @@ export function leanPlan(tilts: Resultant, font: Font): readonly Item[] {
     shape('reference', rectangle(-24, -24, 48, 48), 'plan-face'),
     shape('centre', line(point(0, 22), point(0, -22)), 'plan-rake-line'),
     shape('dimension', line(add(point(0, 0), polar(heading, 3)), tip), 'plan-lean'), arrow(tip, heading),
-    ...openCross(point(0, 0), { reach: 3, line: 'drill' }),
+    ...openCross(point(0, 0), { reach: 3, line: 'bore' }),
     ...(wide ? angleDimension({
       centre: point(0, 0), radius: 10, from: Math.min(turn, heading), to: Math.max(turn, heading), label: angleLabel(way.angle), drawn: [22, reach],
     }, font) : []),

@@ -16,8 +16,8 @@ import { holeZone, recessZone, seatZone } from './zones.js';
 
 /** The edge to be cut on this paper is full: the template's where a bushing sets it off, the finished one being thin beside it. */
 const edges = ({ board, slots, cutter }: RackTop): Item[] => [
-  ...boardPieces(board, slots).map(({ part, path }) => shape(cutter.offset === 0 ? 'cut' : 'reference', path, part)),
-  ...(cutter.offset === 0 ? [] : boardPieces(board, slots, cutter.offset).map(({ part, path }) => shape('cut', path, `template-${part}`))),
+  ...boardPieces(board, slots).map(({ part, path }) => shape(cutter.offset === 0 ? 'edge' : 'reference', path, part)),
+  ...(cutter.offset === 0 ? [] : boardPieces(board, slots, cutter.offset).map(({ part, path }) => shape('edge', path, `template-${part}`))),
 ];
 
 const joints = ({ board, splits }: RackTop): Item[] =>

@@ -29,7 +29,7 @@ export const uphillArrow = (hole: LegHole): Item[] => hole.lean === 0 ? [] : [
 
 /** A hole seen from above: its opening on the top, the one underneath in dashes where it is another, its centre and its direction. */
 export const drawHole = (hole: LegHole): Item[] => [
-  shape('drill', openingPath(hole, hole.top), `hole-${hole.number}-top`),
+  shape('bore', openingPath(hole, hole.top), `hole-${hole.number}-top`),
   ...(hole.lean === 0 ? [] : [shape('hidden', openingPath(hole, hole.under), `hole-${hole.number}-under`)]),
   ...holeCross(hole.top, 2 * hole.halfLong, uphillTurn(hole)),
   ...uphillArrow(hole),

@@ -34,10 +34,10 @@ const splinePlan = ({ margin }: RackTop['spline'], half: number, width: number):
 const planItems = (top: RackTop, number: number, words: readonly string[]): Item[] => {
   const { board, spline } = top;
   const reach = spline.groove + beyond;
-  const edge = (y: number): Item => shape('cut', line(point(-reach, y), point(reach, y)), 'joint-edge');
+  const edge = (y: number): Item => shape('edge', line(point(-reach, y), point(reach, y)), 'joint-edge');
   const across = (y: number): Item => shape('reference', line(point(-reach, y), point(reach, y)), 'joint-witness');
   return [
-    shape('cut', line(point(0, 0), point(0, board.width)), `joint-line-${number}`),
+    shape('edge', line(point(0, 0), point(0, board.width)), `joint-line-${number}`),
     edge(0), edge(board.width), across(board.width / 4), across((3 * board.width) / 4),
     shape('hidden', splinePlan(spline, splineHalf(spline), board.width), `spline-${number}`),
     shape('reference', splinePlan(spline, spline.groove, board.width), `grooves-${number}`),
@@ -54,9 +54,9 @@ const sectionItems = (top: RackTop, say: (mm: number) => string, font: Font): It
   const reach = spline.groove + beyond;
   const y = (thickness - spline.thickness) / 2;
   return [
-    shape('cut', rectangle(-reach, 0, 2 * reach, thickness), 'joint-section'), shape('cut', line(point(0, 0), point(0, y))),
-    shape('cut', line(point(0, thickness - y), point(0, thickness))), shape('reference', rectangle(-spline.groove, y, 2 * spline.groove, spline.thickness), 'joint-grooves'),
-    shape('cut', rectangle(-splineHalf(spline), y, 2 * splineHalf(spline), spline.thickness), 'joint-spline'),
+    shape('edge', rectangle(-reach, 0, 2 * reach, thickness), 'joint-section'), shape('edge', line(point(0, 0), point(0, y))),
+    shape('edge', line(point(0, thickness - y), point(0, thickness))), shape('reference', rectangle(-spline.groove, y, 2 * spline.groove, spline.thickness), 'joint-grooves'),
+    shape('edge', rectangle(-splineHalf(spline), y, 2 * splineHalf(spline), spline.thickness), 'joint-spline'),
     ...dimension({ from: point(-splineHalf(spline), thickness - y), to: point(splineHalf(spline), thickness - y), offset: -(y + 9), label: `spline ${say(2 * splineHalf(spline))}` }, font),
     ...dimension({ from: point(-spline.groove, thickness - y), to: point(0, thickness - y), offset: -(y + 18), label: `groove ${say(spline.groove)}` }, font),
     ...dimension({ from: point(reach, y + spline.thickness), to: point(reach, y), offset: -8, label: say(spline.thickness) }, font),

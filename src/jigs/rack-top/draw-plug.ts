@@ -30,7 +30,7 @@ export const drawPlug = (holes: readonly LegHole[], number: number, context: Con
     'Cut out and try in a test hole.',
   ];
   const items: Item[] = [
-    shape('cut', ellipse(point(0, 0), rx, ry, 0), `plug-${number}`), ...holeCross(point(0, 0), 2 * rx),
+    shape('edge', ellipse(point(0, 0), rx, ry, 0), `plug-${number}`), ...holeCross(point(0, 0), 2 * rx),
     ...(hole.lean === 0 ? [] : [shape('dimension', line(point(rx + 4, 0), point(rx + 11, 0))), arrow(point(rx + 12, 0), 0)]),
     ...words.map((text, i) => letter(point(-rx, ry + 8 + 4.4 * i), text, { height: i === 0 ? 3.5 : 2.5 })),
   ];

@@ -39,8 +39,8 @@ export const drawRecessTemplate = (recess: Recess, top: RackTop, context: Contex
     `middle: along ${say(recess.along)}, across ${say(recess.across)} from the front`,
   ];
   const items: Item[] = [
-    ...(opening === undefined ? [shape('cut', outline, `template-of-recess-${n}`)]
-      : [shape('cut', opening, `template-of-recess-${n}`), shape('reference', outline, `finished-recess-${n}`)]),
+    ...(opening === undefined ? [shape('edge', outline, `template-of-recess-${n}`)]
+      : [shape('edge', opening, `template-of-recess-${n}`), shape('reference', outline, `finished-recess-${n}`)]),
     ...(reached === undefined ? [] : [shape('hidden', reached, `template-of-recess-${n}-reached`)]),
     ...(opening === undefined ? [] : openingLeaders(opening, outline)),
     ...openCross(point(0, 0), { reach: 4, line: 'centre' }), ...arms.map((path) => shape('centre', path)),

@@ -8,8 +8,8 @@ import type { Recess } from './recess.js';
  * One underneath is dashed, and its template's edge left to the patch of the underside.
  */
 export const drawRecess = (recess: Recess): Item[] => [
-  shape(recess.face === 'under' ? 'hidden' : recess.template === undefined ? 'cut' : 'reference', recess.outline, `recess-${recess.number}`),
+  shape(recess.face === 'under' ? 'hidden' : recess.template === undefined ? 'edge' : 'reference', recess.outline, `recess-${recess.number}`),
   ...(recess.reached === undefined ? [] : [shape('hidden', recess.reached, `recess-${recess.number}-reached`)]),
-  ...(recess.template === undefined || recess.face === 'under' ? [] : [shape('cut', recess.template, `template-recess-${recess.number}`)]),
+  ...(recess.template === undefined || recess.face === 'under' ? [] : [shape('edge', recess.template, `template-recess-${recess.number}`)]),
   ...openCross(recess.centre, { reach: 4, line: 'centre' }),
 ];

@@ -33,8 +33,8 @@ export const drawStick = (edge: Slot['edge'], groups: readonly TemplateGroup[], 
   const say = (mm: number): string => lengthLabel(mm, context.units);
   const holes = pinStations(groups, edge).map((x) => point(x, middle));
   const drawn: Item[] = [
-    shape('cut', rectangle(0, 0, board.length, stickWidth), `stick-${edge}`),
-    ...holes.flatMap((at, i) => [shape('drill', circle(at, pins.diameter / 2), `stick-${edge}-pin-${i + 1}`), ...holeCross(at, pins.diameter)]),
+    shape('edge', rectangle(0, 0, board.length, stickWidth), `stick-${edge}`),
+    ...holes.flatMap((at, i) => [shape('bore', circle(at, pins.diameter / 2), `stick-${edge}-pin-${i + 1}`), ...holeCross(at, pins.diameter)]),
     ...slots.flatMap((s) => [[0, 2], [middle - 4, middle + 4], [stickWidth - 2, stickWidth]]
       .map(([a, b]) => shape('reference', line(point(s.at, a!), point(s.at, b!)), `stick-${edge}-station-${s.number}`))),
   ];

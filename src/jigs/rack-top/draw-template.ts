@@ -48,7 +48,7 @@ const frameOf = (slot: Slot, halfWidth: number, behind: number, { far }: Front):
 
 const pinHoles = (spacing: number, diameter: number, { middle }: Front): Item[] => [-1, 1].flatMap((side) => {
   const at = point((side * spacing) / 2, middle);
-  return [shape('drill', circle(at, diameter / 2), `template-pin-${side < 0 ? 1 : 2}`), ...holeCross(at, diameter)];
+  return [shape('bore', circle(at, diameter / 2), `template-pin-${side < 0 ? 1 : 2}`), ...holeCross(at, diameter)];
 });
 
 const wordsOf = ({ number, slots, spacing }: TemplateGroup, top: RackTop, context: Context): readonly string[] => {
@@ -88,7 +88,7 @@ export const drawTemplate = (group: TemplateGroup, top: RackTop, { context, font
     name: `slot-template-${group.number}`, title: `one-slot template ${group.number}`, whole: true, spine: false,
     datum: point(-halfWidth, 0), keepClear: [], lands: [],
     items: [
-      shape('cut', opening, `template-slot-${slot.number}`), shape('cut', frameOf(slot, halfWidth, behind, front), 'template-edge'),
+      shape('edge', opening, `template-slot-${slot.number}`), shape('edge', frameOf(slot, halfWidth, behind, front), 'template-edge'),
       shape('reference', line(point(-halfWidth, front.stick), point(halfWidth, front.stick)), 'template-stick-edge'),
       ...wasteTicks(opening, { side: 'right', spacing: 6 }),
       ...(cutter.offset > 0 ? [shape('reference', transformPath(place, slotEdge(slot, 0)), `finished-slot-${slot.number}`)] : []),

@@ -33,7 +33,7 @@ const holeItems = (hole: LegHole, map: Transform): Item[] => {
   const downhill = -uphillTurn(hole) + Math.PI;
   const along = (by: number): Point => add(under, polar(downhill, hole.halfLong + by));
   return [
-    shape('drill', transformPath(map, openingPath(hole, hole.under)), `underside-hole-${hole.number}-under`),
+    shape('bore', transformPath(map, openingPath(hole, hole.under)), `underside-hole-${hole.number}-under`),
     shape('hidden', transformPath(map, openingPath(hole, hole.top)), `underside-hole-${hole.number}-top`),
     ...holeCross(under, 2 * hole.halfLong, downhill),
     shape('dimension', line(along(4), along(13.8)), `underside-hole-${hole.number}-downhill`), arrow(along(15), downhill),
@@ -41,9 +41,9 @@ const holeItems = (hole: LegHole, map: Transform): Item[] => {
 };
 
 const recessItems = (recess: Recess, map: Transform): Item[] => [
-  shape(recess.template === undefined ? 'cut' : 'reference', transformPath(map, recess.outline), `underside-recess-${recess.number}`),
+  shape(recess.template === undefined ? 'edge' : 'reference', transformPath(map, recess.outline), `underside-recess-${recess.number}`),
   ...(recess.reached === undefined ? [] : [shape('hidden', transformPath(map, recess.reached), `underside-recess-${recess.number}-reached`)]),
-  ...(recess.template === undefined ? [] : [shape('cut', transformPath(map, recess.template), `underside-template-recess-${recess.number}`)]),
+  ...(recess.template === undefined ? [] : [shape('edge', transformPath(map, recess.template), `underside-template-recess-${recess.number}`)]),
   ...openCross(transformPoint(map, recess.centre), { reach: 4, line: 'centre' }),
 ];
 
@@ -55,7 +55,7 @@ const borderMarks = ({ x0, y0, x1, y1 }: Box, { x, y }: Point, name: string): It
 
 const boardItems = ({ board, slots, splits }: RackTop, map: Transform, box: Box): Item[] => {
   const lines = [
-    ...boardPieces(board, slots).map(({ part, path }) => ({ type: 'cut' as const, part, path })),
+    ...boardPieces(board, slots).map(({ part, path }) => ({ type: 'edge' as const, part, path })),
     ...splits.map((x, i) => ({ type: 'saw' as const, part: `joint-${i + 1}`, path: line(point(x, 0), point(x, board.width)) })),
     { type: 'centre' as const, part: 'spine', path: line(point(0, board.width / 2), point(board.length, board.width / 2)) },
   ];

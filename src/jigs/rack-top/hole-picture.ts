@@ -20,12 +20,12 @@ export const holePicture = (hole: LegHole, { board: { thickness } }: RackTop, { 
   const shift = thickness * slope;
   const [left, right] = [-halfLong - shift - 16, halfLong + 28];
   const face = (y: number): Item[] => [
-    shape('cut', line(point(left, y), at(-halfLong, y))), shape('cut', line(at(halfLong, y), point(right, y))),
+    shape('edge', line(point(left, y), at(-halfLong, y))), shape('edge', line(at(halfLong, y), point(right, y))),
   ];
   const rise = Math.max(20, 0.55 * bit);
   const items: Item[] = [
     ...face(0), ...face(thickness),
-    shape('drill', line(at(-halfLong, 0), at(-halfLong, thickness))), shape('drill', line(at(halfLong, 0), at(halfLong, thickness))),
+    shape('bore', line(at(-halfLong, 0), at(-halfLong, thickness))), shape('bore', line(at(halfLong, 0), at(halfLong, thickness))),
     shape('centre', line(at(0, -rise), at(0, thickness + 6))),
     shape('hidden', polyline([at(-halfLong, -2), at(-halfLong, -0.6 * rise)])), shape('hidden', polyline([at(halfLong, -2), at(halfLong, -0.6 * rise)])),
     ...(lean === 0 ? [] : [

@@ -19,7 +19,7 @@ export function clockView(end: SaddleEnd): readonly Item[] {
   const sweep = { from: 0.35, to: 1.2 };
   const near = -end.twist;
   return [
-    shape('cut', circle(point(0, 0), radius), 'clock-round'),
+    shape('edge', circle(point(0, 0), radius), 'clock-round'),
     tick(0, 'clock-throat'), tick(Math.PI / 2), tick(Math.PI), tick(1.5 * Math.PI),
     shape('dimension', arcPath(circularArc(point(0, 0), radius + 3.2, -sweep.from, -sweep.to)), 'clock-way'),
     arrow(at(sweep.to, radius + 3.2), -sweep.to - Math.PI / 2),

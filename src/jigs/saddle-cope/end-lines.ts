@@ -85,7 +85,7 @@ export const endLines = (s: SaddleCopeSolution, end: SaddleEnd, strip: StripLayo
   const prefix = end.name === 'far' ? 'far-' : '';
   const saddle = onStrip(saddleCurve(end.joint, s.paperThickness), end, strip);
   return [
-    shape('cut', saddle, `${prefix}saddle-line`),
+    shape('edge', saddle, `${prefix}saddle-line`),
     ...wasteTicks(saddle, { side: end.name === 'near' ? 'right' : 'left' }),
     shape('saw', onStrip(firstCut(end), end, strip), `${prefix}first-cut`),
     hornLine(end, strip, prefix),

@@ -13,12 +13,12 @@ export const endView = (end: SaddleEnd, k: number, units: Units, font: Font): re
   const { main, branch, offset } = end.joint;
   const top = -k * (2.6 * main + branch);
   const meets = (x: number): number => -k * Math.sqrt(Math.max(0, (main - x) * (main + x)));
-  const side = (x: number): Item => shape('cut', line(point(k * x, meets(x)), point(k * x, top)), 'end-view-side');
+  const side = (x: number): Item => shape('edge', line(point(k * x, meets(x)), point(k * x, top)), 'end-view-side');
   const axisTop = top - 3;
   return [
-    shape('cut', circle(point(0, 0), k * main), 'end-view-main'),
+    shape('edge', circle(point(0, 0), k * main), 'end-view-main'),
     side(offset - branch), side(offset + branch),
-    shape('cut', line(point(k * (offset - branch), top), point(k * (offset + branch), top))),
+    shape('edge', line(point(k * (offset - branch), top), point(k * (offset + branch), top))),
     shape('centre', line(point(-k * main - 3, 0), point(k * main + 3, 0))),
     shape('centre', line(point(0, k * main + 3), point(0, offset === 0 ? axisTop : -k * main - 3))),
     ...(offset === 0 ? [] : [

@@ -53,8 +53,8 @@ const lines = (way: Way, { half, top, left, right }: Frame): Item[] => {
   const name = (side: 'left' | 'right'): string => `${way.code}-${side === way.kept ? 'kept-part' : 'off-cut'}`;
   const steep = 1 + 9 / half;
   return [
-    shape(way.kept === 'left' ? 'cut' : 'reference', polyline(part(left), true), name('left')),
-    shape(way.kept === 'right' ? 'cut' : 'reference', polyline(part(right), true), name('right')),
+    shape(way.kept === 'left' ? 'edge' : 'reference', polyline(part(left), true), name('left')),
+    shape(way.kept === 'right' ? 'edge' : 'reference', polyline(part(right), true), name('right')),
     shape('saw', line(point(top * steep, -half * steep), point(-top * steep, half * steep)), `${way.code}-blade`),
     way.against === 'fence' ? shape('reference', rectangle(left, -half - 3, right - left, 3), `${way.code}-fence`)
       : shape('reference', rectangle(left, half, right - left, 3), `${way.code}-table`),

@@ -57,13 +57,13 @@ const sideView = (end: SaddleEnd, frame: SideFrame): readonly Item[] => {
   const { k, onBranch } = frame;
   const top = topOf(end);
   const [left, right] = mainReach(end, frame);
-  const mainEdge = (y: number): Item => shape('cut', line(point(left, y), point(right, y)));
-  const rim = (across: number, height: number): Item => shape('cut', line(onBranch(height, across), onBranch(top, across)));
+  const mainEdge = (y: number): Item => shape('edge', line(point(left, y), point(right, y)));
+  const rim = (across: number, height: number): Item => shape('edge', line(onBranch(height, across), onBranch(top, across)));
   return [
     mainEdge(-k * main), mainEdge(k * main),
     rim(branch, end.throat), rim(-branch, end.longPoint),
-    shape('cut', line(onBranch(top, -branch), onBranch(top, branch))),
-    shape('cut', edge(end, frame, Math.PI, 2 * Math.PI), 'joint-edge'),
+    shape('edge', line(onBranch(top, -branch), onBranch(top, branch))),
+    shape('edge', edge(end, frame, Math.PI, 2 * Math.PI), 'joint-edge'),
     ...(end.joint.offset === 0 ? [] : [shape('hidden', edge(end, frame, 0, Math.PI), 'joint-edge-behind')]),
     shape('centre', line(point(left - 3, 0), point(right + 3, 0)), 'joint-main-axis'),
     shape('centre', line(onBranch(-0.3 * main, 0), onBranch(top + 3 / k, 0)), 'joint-branch-axis'),

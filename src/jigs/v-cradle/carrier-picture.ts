@@ -54,7 +54,7 @@ const round = (sight: Sight): Item[] => {
   const waste = c.greatestWaste;
   const toeAlong = -c.heelToToe / 2;
   return [
-    path(sight, 'cut', [plan.at(far * 1.1, -r), plan.toe, plan.heel, plan.at(far * 1.1, r)], 'kept-part'),
+    path(sight, 'edge', [plan.at(far * 1.1, -r), plan.toe, plan.heel, plan.at(far * 1.1, r)], 'kept-part'),
     path(sight, 'reference', [plan.toe, plan.at(toeAlong - waste, -r), plan.at(toeAlong - waste, r), plan.heel], 'off-cut'),
     ...wasteTicks(line(drawn(sight, plan.toe), drawn(sight, plan.heel)), { side: 'left', spacing: 5, length: 1.6 }),
   ];
@@ -96,7 +96,7 @@ export const carrierPicture = (c: Carrier): Drawing => {
   const right = Math.max(...xs) + 10;
   return pictureOf('carrier-picture', 'Carrier on the saw', [
     shape('reference', rectangle(left, -5, right - left, 5), 'fence-edge'),
-    path(sight, 'cut', corners, 'carrier-outline', true),
+    path(sight, 'edge', corners, 'carrier-outline', true),
     path(sight, 'saw', [scale(plan.blade, -9 / k), scale(plan.blade, leaves(sight, point(0, 0), plan.blade) + 4 / k)], 'blade-line'),
     ...round(sight), ...hands(sight),
     letter(point(left, -7), 'fence'),

@@ -35,8 +35,8 @@ const outline = (sight: Sight): Item[] => {
   const { plan, carrier: c, reach } = sight;
   const zigzag = [-c.seatSide, -4, -1.5, 1.5, 4, c.bladeSide].map((off, i) => plan.at(reach + [0, 0, 5, -5, 0, 0][i]!, off));
   return [
-    shape('cut', line(plan.onFence(-c.seatSide), plan.onFence(c.bladeSide)), 'end-cut'),
-    shape('cut', alongGroove(sight, -c.seatSide), 'carrier-side'), shape('cut', alongGroove(sight, c.bladeSide), 'carrier-side'),
+    shape('edge', line(plan.onFence(-c.seatSide), plan.onFence(c.bladeSide)), 'end-cut'),
+    shape('edge', alongGroove(sight, -c.seatSide), 'carrier-side'), shape('edge', alongGroove(sight, c.bladeSide), 'carrier-side'),
     shape('reference', polyline(zigzag), 'break'),
   ];
 };
@@ -45,7 +45,7 @@ const grooveLines = (sight: Sight): Item[] => {
   const { groove, carrier: c, plan } = sight;
   const both = [-1, 1] as const;
   return [
-    ...both.map((s) => shape('cut', alongGroove(sight, (s * groove.width) / 2), 'carrier-groove-edge')),
+    ...both.map((s) => shape('edge', alongGroove(sight, (s * groove.width) / 2), 'carrier-groove-edge')),
     ...(groove.flat === 0 ? [] : both.map((s) => shape('reference', alongGroove(sight, (s * groove.flat) / 2), 'carrier-flat-edge'))),
     ...[plan.toe, plan.heel].map((end, i) =>
       shape('hidden', line(end, plan.at(sight.reach, ([-1, 1][i]! * c.round.diameter) / 2)), 'carrier-round')),

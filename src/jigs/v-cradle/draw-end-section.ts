@@ -70,8 +70,8 @@ export const drawEndSection = (s: VCradleSolution, piece: Piece, name: string, {
     name: isBlock ? 'end-section' : 'carrier-section', title: `end of the ${piece.name}`, whole: true, spine: false,
     datum: point(-piece.sides.a, 0), keepClear: [], lands: [],
     items: [
-      shape('cut', blockPath(groove, piece.sides, piece.height), `${prefix}block-end`),
-      shape('cut', groovePath(groove), `${prefix}groove`),
+      shape('edge', blockPath(groove, piece.sides, piece.height), `${prefix}block-end`),
+      shape('edge', groovePath(groove), `${prefix}groove`),
       ...wasteTicks(groovePath(groove), { side: 'left', spacing: 6 }),
       ...constructionLines(sight), ...dimensions(sight), ...notes(sight),
       ...patternLettering(point(-piece.sides.a, piece.height + 27), `${name}: end of the ${piece.name}`, [

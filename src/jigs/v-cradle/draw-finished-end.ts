@@ -20,7 +20,7 @@ const sideView = (c: Carrier, say: Say, font: Font): Item[] => {
   const heel = point(stub, -r);
   const toe = point(stub + c.heelToToe, r);
   return [
-    shape('cut', polyline([point(0, -r), heel, toe, point(0, r)]), 'finished-side'),
+    shape('edge', polyline([point(0, -r), heel, toe, point(0, r)]), 'finished-side'),
     ...wasteTicks(line(heel, toe), { side: 'left', spacing: 8 }),
     shape('reference', polyline([point(0, -r), point(0, -r / 4), point(-3, -r / 8), point(3, r / 8), point(0, r / 4), point(0, r)])),
     shape('centre', line(point(-6, 0), point(stub - 18, 0))),
@@ -35,7 +35,7 @@ const faceView = (c: Carrier, centre: Point, say: Say, font: Font): Item[] => {
   const r = c.round.diameter / 2;
   const half = c.faceLength / 2;
   return [
-    shape('cut', ellipse(centre, half, r, 0), 'end-face'),
+    shape('edge', ellipse(centre, half, r, 0), 'end-face'),
     shape('centre', line(point(centre.x - half - 3, centre.y), point(centre.x + half + 3, centre.y))),
     shape('centre', line(point(centre.x, centre.y - r - 3), point(centre.x, centre.y + r + 3))),
     letter(point(centre.x - half - 5, centre.y + 1.25), 'heel', { anchor: 'end' }), letter(point(centre.x + half + 5, centre.y + 1.25), 'toe'),
@@ -53,7 +53,7 @@ const twistView = (c: Carrier, twist: number, centre: Point, say: Say): Item[] =
   ];
   const aside = twist > 0 ? ['end', 'start'] as const : ['start', 'end'] as const;
   return [
-    shape('cut', circle(centre, r), 'twist-view'),
+    shape('edge', circle(centre, r), 'twist-view'),
     ...mark(Math.PI / 2, 'twist-here', 'this toe', aside[0]),
     ...mark(Math.PI / 2 - twist, 'twist-other', 'other toe', aside[1]),
     letter(point(centre.x, centre.y + r + 17), `other end seen: turn ${say.angle(twist)},`, { anchor: 'middle' }),

@@ -22,7 +22,7 @@ interface Pair {
 
 /** From the block's side towards the middle. */
 const pairs = (s: VCradleSolution, font: Font): Pair[] => [
-  { half: s.groove.width / 2, type: 'cut', part: 'groove-edge', label: 'edge of the groove' } as const,
+  { half: s.groove.width / 2, type: 'edge', part: 'groove-edge', label: 'edge of the groove' } as const,
   ...s.held.map((h): Pair => ({ half: h.contactHalfWidth, type: 'hidden', part: `contact-line-${h.round.name}`, label: `${fitText(h.round.name, 30, 2.5, font)} touches` })),
   ...(s.groove.flat === 0 ? [] : [{ half: s.groove.flat / 2, type: 'reference', part: 'flat-edge', label: 'edge of the flat' } as const]),
 ].sort((a, b) => b.half - a.half);
@@ -42,7 +42,7 @@ const zoneItems = (s: VCradleSolution): Item[] => clampZones(s).flatMap(({ from,
 ]);
 
 const stopItems = ({ stop, block }: VCradleSolution, say: Say, font: Font): Item[] => stop === undefined ? [] : [
-  shape('cut', line(point(stop, -block.width / 2), point(stop, block.width / 2)), 'stop-line'),
+  shape('edge', line(point(stop, -block.width / 2), point(stop, block.width / 2)), 'stop-line'),
   ...dimension({ from: point(0, block.width / 2), to: point(stop, block.width / 2), offset: -8, label: `stop ${say.length(stop)}` }, font),
 ];
 
@@ -84,7 +84,7 @@ export const drawPlan = (s: VCradleSolution, name: string, say: Say, font: Font)
     name: 'plan', title: 'block from above', whole: true, spine: false,
     datum: point(0, width / 2), keepClear: [], lands: [],
     items: [
-      shape('cut', rectangle(0, -width / 2, length, width), 'block-plan'),
+      shape('edge', rectangle(0, -width / 2, length, width), 'block-plan'),
       ...lineItems(s, font),
       shape('centre', line(point(-3, 0), point(length + 3, 0))),
       ...zoneItems(s), ...stopItems(s, say, font),

@@ -64,7 +64,7 @@ export const drawRounds = (s: VCradleSolution, name: string, say: Say, font: Fon
     name: 'rounds', title: 'rounds in the groove', whole: true, spine: false,
     datum: point(-block.width / 2, 0), keepClear: [], lands: [],
     items: [
-      shape('cut', blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height), 'block-section'), shape('cut', groovePath(groove), 'groove-section'),
+      shape('edge', blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height), 'block-section'), shape('edge', groovePath(groove), 'groove-section'),
       ...s.held.flatMap((h) => roundItems(h, groove)),
       ...proudDimension(s, say), ...roundLabels(s, say, font),
       ...patternLettering(point(-block.width / 2, block.height + 9), `${name}: rounds in the groove`, [

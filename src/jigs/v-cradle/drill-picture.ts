@@ -29,9 +29,9 @@ export const drillPicture = (s: VCradleSolution, say: Say): Drawing => {
     name: 'drill-picture', title: 'In the cradle', whole: true, spine: false, datum: point(0, 0), keepClear: [], lands: [],
     items: [
       shape('reference', line(point(-side - 14, low), point(side + 14, low))),
-      shape('cut', transformPath(map, blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height))), shape('cut', transformPath(map, groovePath(groove))),
-      shape('cut', circle(point(0, axis), k * thickest.radius)),
-      shape('drill', polyline([point(-2, top - 12), point(-2, top - 3), point(0, top - 1.5), point(2, top - 3), point(2, top - 12)])),
+      shape('edge', transformPath(map, blockPath(groove, { a: block.width / 2, b: block.width / 2 }, block.height))), shape('edge', transformPath(map, groovePath(groove))),
+      shape('edge', circle(point(0, axis), k * thickest.radius)),
+      shape('bore', polyline([point(-2, top - 12), point(-2, top - 3), point(0, top - 1.5), point(2, top - 3), point(2, top - 12)])),
       shape('centre', line(point(0, top - 15), point(0, low + 4))),
       ...levelDimension({ high: point(0, axis), low: point(half, low), x: side + 8, side: 'right', label: ['axis', ...inLines(say.length(lift + thickest.axisHeight))] }),
       ...levelDimension({ high: point(0, top), low: point(-half, low), x: -side - 8, side: 'left', label: ['top', ...inLines(say.length(block.height + thickest.proud))] }),

@@ -42,7 +42,7 @@ const blade = (foot: Point, tilt: number, height: number, kerf: number): Item =>
   const thick = polar(tilt, kerf);
   const low = add(foot, scale(up, -belowTable));
   const high = add(foot, scale(up, height / Math.cos(tilt)));
-  return shape('drill', polyline([low, high, add(high, thick), add(low, thick)], true));
+  return shape('bore', polyline([low, high, add(high, thick), add(low, thick)], true));
 };
 
 const sceneItems = (scene: Scene, piece: Piece, groove: Groove, { say, font }: Sight): Item[] => {
@@ -54,12 +54,12 @@ const sceneItems = (scene: Scene, piece: Piece, groove: Groove, { say, font }: S
   const toMiddle = sawing.fence[scene.side] + groove.width / 2;
   const middle = -half + k * toMiddle;
   const foot = point(-half + k * scene.fence, 0);
-  const flank = (side: 1 | -1): Item => shape('cut', line(point(middle + side * mouth, 0), point(middle + side * flat, -deep)));
+  const flank = (side: 1 | -1): Item => shape('edge', line(point(middle + side * mouth, 0), point(middle + side * flat, -deep)));
   const faceAt = (x: number, label: string): Item => letter(point(x, -high - 1.5), label, { anchor: 'middle' });
   return [
     shape('reference', line(point(-half - 8, 0), point(half + 4, 0))),
     shape('reference', rectangle(-half - 5, -high - 6, 5, high + 6)),
-    shape('cut', rectangle(-half, -high, drawnWidth, high)),
+    shape('edge', rectangle(-half, -high, drawnWidth, high)),
     ...scene.sawn.map((side) => flank(side === 'left' ? -1 : 1)),
     blade(foot, scene.tilt, deep, Math.max(k * sawing.kerf, 0.8)),
     faceAt(-half + 2.5, scene.faces[0]), faceAt(half - 2.5, scene.faces[1]),

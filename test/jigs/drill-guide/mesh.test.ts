@@ -64,7 +64,7 @@ const writtenOpening = async (s: DrillGuideSolution) => {
   const { svg, pdf } = await writeAndRead(pattern(s, s.work.kind === 'flat' ? 'sole' : 'opening'));
   const arms = partShapes(svg, 'centre-line').map((shape) => pathBounds(shape.subpaths[0]!));
   const centre = { x: arms.find((a) => a.x1 - a.x0 < 1e-9)!.x0, y: arms.find((a) => a.y1 - a.y0 < 1e-9)!.y0 };
-  // Of unbroken lines only the opening is drawn with the pen of drilled edges, 0.25 mm.
+  // Of unbroken lines only the opening is drawn with the pen of bored edges, 0.25 mm.
   return { centre, curves: [partShapes(svg, 'opening')[0]!.subpaths[0]!, stroked(pdf, 0.25)[0]!] };
 };
 

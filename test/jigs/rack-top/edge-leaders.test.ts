@@ -12,7 +12,7 @@ import { solved, type Given } from './rack.js';
 /** A bushing of 20 on a cutter of 12: the template's edge 4 inside the finished one. The ends are round, so the front edge runs straight from 100 to 700. */
 const topOf = (board: Given = {}, cutter: Given = { diameter: 12, bushing: 20 }) =>
   solved({ board: { length: 800, width: 200, thickness: 27, endRadius: 100, ...board }, cutter });
-const block = (from: number, to: number, y: number, height: number): Shape => shape('cut', rectangle(from, y, to - from, height), 'block');
+const block = (from: number, to: number, y: number, height: number): Shape => shape('edge', rectangle(from, y, to - from, height), 'block');
 const bounds = (items: readonly Item[]) => itemsBounds(items, testFont);
 
 describe('edgeLeaders', () => {
