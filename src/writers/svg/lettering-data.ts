@@ -6,8 +6,8 @@ import { rotation, scaling, after, transformPath, transformPoint } from '../../g
 import { formatNumber } from '../format-number.js';
 import { quadraticControl } from './quadratic-control.js';
 
-/** Lettering is looked at, not measured: whole thousandths of a millimetre. */
-const unit = 1000;
+/** Lettering is looked at, not measured: whole hundredths of a millimetre. */
+const unit = 100;
 
 /** A glyph about its own origin: where its outline starts, mm, and the rest in relative commands. */
 interface GlyphData {
@@ -17,9 +17,9 @@ interface GlyphData {
 
 const grid = (p: Point): Point => ({ x: Math.round(p.x * unit), y: Math.round(p.y * unit) });
 
-/** Whole thousandths as a decimal number, without the zero that no reader needs. */
-const decimal = (thousandths: number): string => {
-  const text = String(thousandths / unit);
+/** Whole hundredths as a decimal number, without the zero that no reader needs. */
+const decimal = (hundredths: number): string => {
+  const text = String(hundredths / unit);
   if (text.startsWith('0.')) return text.slice(1);
   return text.startsWith('-0.') ? `-${text.slice(2)}` : text;
 };
@@ -60,7 +60,7 @@ const glyphData = (contours: readonly Path[]): GlyphData | undefined => {
 
 /**
  * Makes the writer of outlined lettering for one file. A glyph's outline at one height and turn is put into words once and
- * then only placed: relative commands from an absolute start, mm, within 1.5 µm.
+ * then only placed: relative commands from an absolute start, mm, within 15 µm.
  */
 export const letteringWriter = (font: Font): ((item: Lettering) => string) => {
   const known = new Map<string, GlyphData | undefined>();
@@ -76,7 +76,7 @@ export const letteringWriter = (font: Font): ((item: Lettering) => string) => {
       const origin = add(at, transformPoint(map, { x: pen, y: 0 }));
       const start = add(origin, glyph?.start ?? { x: 0, y: 0 });
       // A blank has no outline, but a place that is no number must be refused all the same.
-      const move = `M${formatNumber(start.x, 3)} ${formatNumber(start.y, 3)}`;
+      const move = `M${formatNumber(start.x, 2)} ${formatNumber(start.y, 2)}`;
       if (glyph !== undefined) data += move + glyph.rest;
       pen += advance;
     }
