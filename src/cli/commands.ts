@@ -26,7 +26,7 @@ export const commands: readonly Command[] = [
       printer: text('Correct the scale for a printer that was measured with roundwright printer'),
       ...printerOptions,
       json,
-      quiet: { ...flag('Print nothing but errors'), alias: 'q' },
+      quiet: { ...flag('Print nothing but mistakes and stops'), alias: 'q' },
     },
     examples: [
       ['roundwright draw rack.yaml', 'everything of one piece, into output/rack/'],
@@ -50,7 +50,7 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'print-test', usage: 'print-test', about: 'Draw one sheet with bars and a square, to see whether your printer is true',
-    options: { out: { ...text('Folder to write into; without it output/print-test'), alias: 'o' }, ...paperOption, ...unitsOption, printer: text('Correct the scale for a printer measured before'), ...printerOptions, quiet: { ...flag('Print nothing but errors'), alias: 'q' } },
+    options: { out: { ...text('Folder to write into; without it output/print-test'), alias: 'o' }, ...paperOption, ...unitsOption, printer: text('Correct the scale for a printer measured before'), ...printerOptions, quiet: { ...flag('Print nothing but mistakes and stops'), alias: 'q' } },
     examples: [
       ['roundwright print-test', 'on letter paper'],
       ['roundwright print-test --paper a4', 'on A4'],
@@ -62,7 +62,7 @@ export const commands: readonly Command[] = [
     options: { ...printerOptions, diagonals: text('Both diagonals of the square as measured, from its top left and from its top right, e.g. "141.4 mm, 141.2 mm"'), ...paperOption, ...unitsOption },
     examples: [
       ['roundwright printer office --x-bar "6-15/16 in" --y-bar "8-63/64 in"', 'measured on the letter test sheet'],
-      ['roundwright printer office --x-bar 176.4mm --y-bar 228mm --paper a4', 'measured on A4'],
+      ['roundwright printer office --x-bar 179.5mm --y-bar 239.2mm --paper a4', 'measured on A4'],
       ['roundwright printer', 'the printers kept'],
     ],
     run: async (given, io) => (await import('./printer.js')).printer(given, io),

@@ -9,10 +9,15 @@ import { barOverhang, leastBar, type PageFrame } from './page-frame.js';
 /** What a bar with one rule takes across its length, mm: ticks and figures on one side, end strokes on the other. */
 export const barDepth = ruleDepth + 1.6;
 
+/** What a figure of four digits at the bar's end takes more, mm. */
+const fourthDigit = 0.8;
+
 /** The longest round nominal length whose bar fits `room` once printed by `factor`: whole inches, or tens of millimetres. mm. */
 export const barLength = (room: number, factor: number, units: Units): number => {
   const step = units === 'inch' ? mmPerInch : 10;
-  return Math.max(leastBar(units), Math.floor(((room - barOverhang) * factor) / step + 1e-9) * step);
+  const within = (overhang: number): number => Math.max(leastBar(units), Math.floor(((room - overhang) * factor) / step + 1e-9) * step);
+  const length = within(barOverhang);
+  return length < 1000 ? length : within(barOverhang + fourthDigit);
 };
 
 /** Nominal lengths of the two bars, mm. */

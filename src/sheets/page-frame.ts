@@ -33,8 +33,8 @@ const leastShare = 0.8802;
 
 /** The least bar that every sheet carries in each direction, mm: 150 mm, or 6 in. */
 export const leastBar = (units: Units): number => (units === 'inch' ? 6 * 25.4 : 150);
-/** What a bar needs beside its length for the figures at its ends, mm. */
-export const barOverhang = 4;
+/** What a bar needs beside its length for the figures at its ends, mm: half of a figure of three digits each. */
+export const barOverhang = 4.4;
 
 /**
  * Shares a page out. `landscape` turns the paper by a quarter; margins are those of the page as it is read. The strip is as

@@ -44,23 +44,30 @@ const attempt = async (name: string, read: () => readonly string[] | Promise<rea
   }
 };
 
-const faultsOfFile = (name: string, bytes: Buffer, readPdf: boolean): Promise<readonly string[]> => attempt(name, () => {
-  if (name.endsWith('.svg')) return faultsOfSvg(name, bytes.toString('utf8'));
+/** How a run's files are looked at: whether its PDFs are read, and the margins that its sheets keep clear, where they are known. */
+export interface Look {
+  readonly readPdf: boolean;
+  readonly json: boolean;
+  readonly margin: number | undefined;
+}
+
+const faultsOfFile = (name: string, bytes: Buffer, { readPdf, margin }: Look): Promise<readonly string[]> => attempt(name, () => {
+  if (name.endsWith('.svg')) return faultsOfSvg(name, bytes.toString('utf8'), margin);
   if (name.endsWith('.pdf')) return readPdf ? faultsOfPdf(bytes) : [];
   if (name.endsWith('.json')) return faultsOfReport(bytes.toString('utf8'));
   return ['nobody asked for this file'];
 });
 
 /** Everything that is wrong with what one run left and said; empty where nothing is. */
-export async function faultsOf(run: CaseRun, { readPdf, json }: { readonly readPdf: boolean; readonly json: boolean }): Promise<readonly string[]> {
+export async function faultsOf(run: CaseRun, look: Look): Promise<readonly string[]> {
   const files: string[] = [];
-  for (const [name, bytes] of run.files) files.push(...await faultsOfFile(name, bytes, readPdf));
+  for (const [name, bytes] of run.files) files.push(...await faultsOfFile(name, bytes, look));
   return [
     ...(run.code === 0 || run.code === 1 || run.code === 2 ? [] : [`ended with ${run.code}: ${run.err.slice(0, 400)}`]),
     ...(run.code === 2 && run.files.size > 0 ? [`refused, and yet wrote ${[...run.files.keys()].join(', ')}`] : []),
     ...(run.code === 0 && run.files.size === 0 ? ['drawn, and yet wrote nothing'] : []),
     ...(run.seconds > longest ? [`took ${run.seconds.toFixed(1)} s`] : []),
-    ...faultsOfWords(json && run.code !== 2 ? { ...run, out: '' } : run),
+    ...faultsOfWords(look.json && run.code !== 2 ? { ...run, out: '' } : run),
     ...files,
   ];
 }

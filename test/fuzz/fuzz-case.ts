@@ -15,6 +15,8 @@ export interface FuzzCase {
   /** Whether the PDFs are read and the drawing is made a second time: the dear checks, for a share of the cases. */
   readonly readPdf: boolean;
   readonly twice: boolean;
+  /** Margins all round in which no ink may stand, mm; undefined where spec or options say otherwise than in the plain way. */
+  readonly margin: number | undefined;
 }
 
 /** Shares of the cases that the dear checks are run on. */
@@ -34,12 +36,21 @@ const specOf = (family: Family, random: Random): Uint8Array => {
   return Buffer.from(textOf(changed, random), 'utf8');
 };
 
+/** The margins that hold, where they are told by one option in millimetres, or by nothing. */
+const marginOf = (spec: string, words: readonly string[]): number | undefined => {
+  const at = words.indexOf('--margins');
+  if (at >= 0) return /^\d+ ?mm$/.test(words[at + 1] ?? '') ? Number.parseInt(words[at + 1]!, 10) : undefined;
+  return spec.includes('sheets') || spec.includes('margins') ? undefined : 10;
+};
+
 /** Case `number` of a run; the same for the same seed and number, by itself or among others. */
 export function fuzzCase(seed: number, number: number): FuzzCase {
   const random = randomFrom(seed, number);
   const family = families[number % families.length]!;
+  const spec = specOf(family, random);
+  const words = ['--format', 'svg,pdf', ...(family === 'legal' || family === 'near' || random.chance(0.5) ? soundOptions : wildOptions)(random)];
   return {
-    number, family, spec: specOf(family, random), words: ['--format', 'svg,pdf', ...(family === 'legal' || family === 'near' || random.chance(0.5) ? soundOptions : wildOptions)(random)],
+    number, family, spec, words, margin: marginOf(Buffer.from(spec).toString('latin1'), words),
     readPdf: random.chance(shares.readPdf), twice: random.chance(shares.twice),
   };
 }

@@ -37,6 +37,6 @@ describe('what once broke the program', () => {
   it.each(finds.map((find) => [find.name, find] as const))('%s', async (_name, { spec, code }) => {
     const run = await runCase(command, folder, Buffer.from(spec()), []);
     expect([run.code, run.err.slice(0, run.code === code ? 0 : 400)]).toEqual([code, '']);
-    expect(await faultsOf(run, { readPdf: true, json: false })).toEqual([]);
+    expect(await faultsOf(run, { readPdf: true, json: false, margin: 10 })).toEqual([]);
   });
 });
