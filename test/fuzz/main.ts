@@ -115,7 +115,7 @@ const summary = (answers: readonly Answer[]): void => {
     console.log(`${family.padEnd(6)} ${own.length} cases: drawn ${own.filter(({ code }) => code === 0).length}, with a stop ${own.filter(({ code }) => code === 1).length}, refused ${own.filter(({ code }) => code === 2).length}`);
   }
   const slowest = answers.toSorted((a, b) => b.seconds - a.seconds)[0];
-  console.log(`PDFs read in ${share(({ readPdf }) => readPdf)} (a share of ${shares.readPdf}), drawn twice in ${share(({ twice }) => twice)} (${shares.twice}); slowest ${slowest?.seconds.toFixed(2)} s (case ${slowest?.number})`);
+  console.log(`PDFs read in ${share(({ readPdf }) => readPdf)} (a share of ${shares.readPdf}), drawn twice in ${share(({ twice }) => twice)} (${shares.twice}), single sheets read in a share of ${shares.sheets}; slowest ${slowest?.seconds.toFixed(2)} s (case ${slowest?.number})`);
   console.log(found.length === 0 ? `${answers.length} cases of seed ${seed}: nothing found` : `${answers.length} cases of seed ${seed}: ${found.length} with faults: ${found.map(({ number }) => number).join(' ')}`);
   if (found.length > 0) process.exitCode = 1;
 };
