@@ -7,6 +7,8 @@ const flag = (describe: string): Options => ({ boolean: true, describe });
 
 const json = flag('Print the numbers and findings as JSON, and nothing else, on standard output');
 
+const quiet: Options = { ...flag('Print nothing but mistakes and stops'), alias: 'q' };
+
 const printerOptions: Readonly<Record<string, Options>> = {
   'x-bar': text('The x-bar as it measures on your print, e.g. "6-15/16 in" or "176.4 mm"'),
   'y-bar': text('The y-bar as it measures on your print'),
@@ -26,7 +28,7 @@ export const commands: readonly Command[] = [
       printer: text('Correct the scale for a printer that was measured with roundwright printer'),
       ...printerOptions,
       json,
-      quiet: { ...flag('Print nothing but mistakes and stops'), alias: 'q' },
+      quiet,
     },
     examples: [
       ['roundwright draw rack.yaml', 'everything of one piece, into output/rack/'],
@@ -50,7 +52,7 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'print-test', usage: 'print-test', about: 'Draw one sheet with bars and a square, to see whether your printer is true',
-    options: { out: { ...text('Folder to write into; without it output/print-test'), alias: 'o' }, ...paperOption, ...unitsOption, printer: text('Correct the scale for a printer measured before'), ...printerOptions, quiet: { ...flag('Print nothing but mistakes and stops'), alias: 'q' } },
+    options: { out: { ...text('Folder to write into; without it output/print-test'), alias: 'o' }, ...paperOption, ...unitsOption, printer: text('Correct the scale for a printer measured before'), ...printerOptions, quiet },
     examples: [
       ['roundwright print-test', 'on letter paper'],
       ['roundwright print-test --paper a4', 'on A4'],

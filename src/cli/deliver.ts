@@ -1,10 +1,9 @@
-import { randomBytes } from 'node:crypto';
 import { lstatSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { DrawnFile } from './drawn-files.js';
-import { removeParts } from './left-over.js';
+import { newPartName, removeParts } from './left-over.js';
 import { setMark } from './swap-mark.js';
-import { WriteError, writeErrorFrom } from './write-error.js';
+import { WriteError, writeErrorFrom, writing } from './write-error.js';
 import { makeFolder, makeInnerFolder } from './write-file.js';
 
 /** A file that is written whole, and where it belongs. */
@@ -14,17 +13,9 @@ interface Staged {
   readonly to: string;
 }
 
-const trying = <T>(path: string, action: () => T): T => {
-  try {
-    return action();
-  } catch (error) {
-    throw writeErrorFrom(path, error);
-  }
-};
-
 const stageFile = (stage: string, folder: string, file: DrawnFile, place: number): Staged => {
   const [from, to] = [join(stage, String(place)), join(folder, file.folder ?? '', file.name)];
-  trying(to, () => writeFileSync(from, file.bytes, { flag: 'wx' }));
+  writing(to, () => writeFileSync(from, file.bytes, { flag: 'wx' }));
   return { from, file, to };
 };
 
@@ -32,16 +23,21 @@ const stageFile = (stage: string, folder: string, file: DrawnFile, place: number
 const refuseBlocked = (folder: string, staged: readonly Staged[]): void => {
   for (const { file, to } of staged) {
     if (file.folder !== undefined) makeInnerFolder(folder, file.folder);
-    if (lstatSync(to, { throwIfNoEntry: false })?.isDirectory() === true) throw new WriteError(to, 'a folder of that name is in the way');
+    if (lstatSync(to, { throwIfNoEntry: false })?.isDirectory() === true)
+      throw new WriteError(to, 'a folder of that name is in the way');
   }
 };
 
-const putInPlace = async (folder: string, staged: readonly Staged[], tidy: (written: readonly string[]) => void): Promise<void> => {
+const putInPlace = async (
+  folder: string,
+  staged: readonly Staged[],
+  tidy: (written: readonly string[]) => void,
+): Promise<void> => {
   const written = staged.map(({ to }) => to);
   const removeMark = await setMark(folder).catch((error: unknown) => {
     throw writeErrorFrom(folder, error);
   });
-  for (const { from, to } of staged) trying(to, () => renameSync(from, to));
+  for (const { from, to } of staged) writing(to, () => renameSync(from, to));
   tidy(written);
   removeMark();
 };
@@ -52,11 +48,15 @@ const putInPlace = async (folder: string, staged: readonly Staged[], tidy: (writ
  * a run, what lies in the folder is the old set, or the new one, or is marked. A link in a file's place is replaced, never
  * followed. `tidy` takes away what the new set makes stale. Gives the paths written; refuses with a `WriteError`.
  */
-export const deliver = async (folder: string, files: AsyncIterable<DrawnFile>, tidy: (written: readonly string[]) => void): Promise<readonly string[]> => {
+export const deliver = async (
+  folder: string,
+  files: AsyncIterable<DrawnFile>,
+  tidy: (written: readonly string[]) => void,
+): Promise<readonly string[]> => {
   makeFolder(folder);
   removeParts(folder);
-  const stage = join(folder, `.${randomBytes(12).toString('hex')}.roundwright-part`);
-  trying(folder, () => mkdirSync(stage));
+  const stage = join(folder, newPartName());
+  writing(folder, () => mkdirSync(stage));
   try {
     const staged: Staged[] = [];
     for await (const file of files) staged.push(stageFile(stage, folder, file, staged.length));

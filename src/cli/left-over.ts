@@ -1,8 +1,13 @@
+import { randomBytes } from 'node:crypto';
 import { lstatSync, readdirSync, rmSync } from 'node:fs';
 import { join, sep } from 'node:path';
 
 const sheetName = /^\d{2,4}\.svg$/;
 const partName = /^\.[0-9a-f]+\.roundwright-part$/;
+
+/** A hidden name for what is not yet whole; nobody else's, on whatever machine. */
+export const newPartName = (): string => `.${randomBytes(12).toString('hex')}.roundwright-part`;
+
 /** No file is written for so long, ms: what is older was left by a run that was ended midway. */
 const longestWrite = 3_600_000;
 

@@ -24,6 +24,15 @@ const reasons: Readonly<Record<string, string>> = {
   EMFILE: 'too many files are open',
 };
 
+/** Does what touches the disk at `path`; a failed system call becomes a `WriteError`. */
+export const writing = <T>(path: string, action: () => T): T => {
+  try {
+    return action();
+  } catch (error) {
+    throw error instanceof WriteError ? error : writeErrorFrom(path, error);
+  }
+};
+
 /** The error that a failed system call on `path` means to the user. */
 export const writeErrorFrom = (path: string, error: unknown): WriteError => {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';

@@ -1,15 +1,15 @@
 import { closeSync, lstatSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
-import { randomBytes } from 'node:crypto';
 import { dirname, join, resolve } from 'node:path';
-import { WriteError, writeErrorFrom } from './write-error.js';
+import { newPartName } from './left-over.js';
+import { WriteError, writeErrorFrom, writing } from './write-error.js';
 
 const writeAll = (handle: number, bytes: Uint8Array): void => {
   for (let done = 0; done < bytes.length;) done += writeSync(handle, bytes, done);
 };
 
-/** A temporary file beside the target, so that the rename stays on one disk; its name is nobody else's, on whatever machine. `wx`: never through a link that is already there. */
+/** A temporary file beside the target, so that the rename stays on one disk; `wx`: never through a link that is already there. */
 const writeTemporary = (path: string, bytes: Uint8Array): string => {
-  const temporary = join(dirname(path), `.${randomBytes(12).toString('hex')}.roundwright-part`);
+  const temporary = join(dirname(path), newPartName());
   const handle = openSync(temporary, 'wx', 0o666);
   try {
     writeAll(handle, bytes);
@@ -48,13 +48,7 @@ const makeEach = (path: string): void => {
 };
 
 /** Makes the folder that the user named, and those above it. It may be a link: it is the user's own. */
-export const makeFolder = (path: string): void => {
-  try {
-    makeEach(resolve(path));
-  } catch (error) {
-    throw writeErrorFrom(path, error);
-  }
-};
+export const makeFolder = (path: string): void => writing(path, () => makeEach(resolve(path)));
 
 /** Makes a folder of our own inside the user's; a link there would lead out of the folder that the user named, so it is refused. */
 export const makeInnerFolder = (folder: string, name: string): string => {

@@ -9,14 +9,18 @@ const figure = (value: number): number => Math.round(value * perUnit) / perUnit 
 
 const inReport = (value: Value): Value => {
   if (typeof value === 'number') return figure(value);
-  if (Array.isArray(value)) return value.map(figure);
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inReport(inner)]));
+  return Array.isArray(value) ? value.map(figure) : valuesInReport(value as Values);
 };
 
 /** A jig's values with their figures to 1e-6 mm or degrees. */
-export const valuesInReport = (values: Values): Values => Object.fromEntries(Object.entries(values).map(([key, value]) => [key, inReport(value)]));
+export function valuesInReport(values: Values): Values {
+  return Object.fromEntries(Object.entries(values).map(([key, value]) => [key, inReport(value)]));
+}
 
 /** A finding with its figures to 1e-6 mm or degrees. */
 export const findingInReport = (finding: Finding): Finding => ({
-  ...finding, measured: figure(finding.measured), limit: figure(finding.limit), would: finding.would.map((cure) => ({ ...cure, value: figure(cure.value) })),
+  ...finding,
+  measured: figure(finding.measured),
+  limit: figure(finding.limit),
+  would: finding.would.map((cure) => ({ ...cure, value: figure(cure.value) })),
 });

@@ -36,13 +36,23 @@ export const heading = (text: string, width: number, font: Font, height = 3.5): 
 /** A block is never longer than this many lines, so that a page can break inside a long paragraph. */
 const mostLines = 12;
 
+/** How the lines of a paragraph are set: their height, how far in they begin, and what stands before the first. mm */
+interface Lines {
+  readonly height: number;
+  readonly indent: number;
+  readonly mark: string;
+}
+
 /** Lines of one paragraph, in blocks of a few lines. */
-const lineBlocks = (lines: readonly string[], height: number, indent: number, font: Font): FlowBlock[] => {
+const lineBlocks = (lines: readonly string[], { height, indent, mark }: Lines, font: Font): FlowBlock[] => {
   const pieces = Array.from({ length: Math.ceil(lines.length / mostLines) }, (_, i) => lines.slice(i * mostLines, (i + 1) * mostLines));
   return pieces.map((piece, i) => {
     const top = height + riseAbove(piece[0] ?? '', height, font);
     return {
-      items: piece.map((text, k) => letter(point(indent, top + k * pitch * height), text, { height })),
+      items: [
+        ...(i === 0 && mark !== '' ? [letter(point(0, top), mark, { height })] : []),
+        ...piece.map((text, k) => letter(point(indent, top + k * pitch * height), text, { height })),
+      ],
       height: top + (piece.length - 1) * pitch * height + 0.35 * height, before: i === 0 ? 1.4 : (pitch - 1.35) * height,
     };
   });
@@ -52,13 +62,7 @@ const lineBlocks = (lines: readonly string[], height: number, indent: number, fo
 export const paragraphs = (texts: readonly string[], width: number, font: Font, options: { mark?: (i: number) => string; height?: number } = {}): FlowBlock[] => {
   const { mark, height = 2.5 } = options;
   const indent = mark === undefined ? 0 : Math.max(0, ...texts.map((_, i) => font.width(mark(i), height))) + 0.8 * height;
-  return texts.flatMap((text, i) => {
-    const lines = wrapText(text, width - indent, height, font);
-    const [first, ...rest] = lineBlocks(lines, height, indent, font);
-    if (first === undefined) return [];
-    const base = height + riseAbove(lines[0] ?? '', height, font);
-    return mark === undefined ? [first, ...rest] : [{ ...first, items: [letter(point(0, base), mark(i), { height }), ...first.items] }, ...rest];
-  });
+  return texts.flatMap((text, i) => lineBlocks(wrapText(text, width - indent, height, font), { height, indent, mark: mark?.(i) ?? '' }, font));
 };
 
 interface Rows {

@@ -1,11 +1,10 @@
 import type { Drawing, Item, JigDrawing } from '../drawing/drawing.js';
 import type { Font } from '../drawing/font.js';
-
+import { boxWidth } from '../geometry/box.js';
 import { furniture, type Furniture } from './furniture.js';
 import type { LayoutRequest } from './layout-request.js';
 import { packedSheet, packPatterns, type PackedSheet, type SmallPattern } from './packed-sheets.js';
 import type { PageFrame } from './page-frame.js';
-import { boxWidth } from '../geometry/box.js';
 import { findingsOfSetUps } from './set-ups/findings-of-set-up.js';
 import { joinAlike } from './set-ups/join-alike.js';
 import { operationTitle, type SetUpRequest } from './set-ups/sections.js';
