@@ -20,7 +20,9 @@ export const isUpright = ({ grid }: TilePlan): boolean => grid.x.seams.length ==
 
 /** What a tape shows once all is joined. The marks of a strip lie too near to each other for a diagonal to say anything. */
 const wholeWords = (tiled: TiledDrawing, { units }: LayoutRequest): string[] =>
-  closingDistances(tiled).slice(0, 1).map((distance) => `Once taped, check with a steel tape: ${closingWords(distance, units)}.`);
+  closingDistances(tiled)
+    .slice(0, 1)
+    .map((distance) => `Once taped, check with a steel tape: ${closingWords(distance, units)}.`);
 
 /** What a length says of itself: what it is, where it begins, what it joins. */
 const wordsOf = (tiled: TiledDrawing, tile: GridTile, request: LayoutRequest): string[] => {
@@ -63,7 +65,12 @@ function* cornersIn(room: Box, box: Box): Iterable<Point> {
 }
 
 /** Words on a length itself, on no ink, off its seams and off other words; none where there is no such place. */
-const onLength = (tile: GridTile, plan: TilePlan, paragraphs: readonly string[], of: Hand & { readonly taken: readonly Item[] }): Item[] => {
+const onLength = (
+  tile: GridTile,
+  plan: TilePlan,
+  paragraphs: readonly string[],
+  of: Hand & { readonly taken: readonly Item[] },
+): Item[] => {
   const overlap = of.upright ? { x: 0, y: plan.grid.y.overlap } : { x: plan.grid.x.overlap, y: 0 };
   const { core } = tile;
   const room = { x0: core.x0 + overlap.x, x1: core.x1 - overlap.x, y0: core.y0 + overlap.y, y1: core.y1 - overlap.y };
@@ -81,7 +88,9 @@ const onLength = (tile: GridTile, plan: TilePlan, paragraphs: readonly string[],
 /** Words beside a length: over it, or at the left of one that runs up and down. */
 const besideLength = (window: Box, ink: Box, paragraphs: readonly string[], of: Hand): Item[] => {
   const { items, box } = captionOf(paragraphs, of.upright ? boxHeight(window) : boxWidth(window), of);
-  return of.upright ? moveItems(items, ink.x0 - box.x1, ink.y1 - box.y1) : moveItems(items, ink.x0 - box.x0, ink.y0 - box.y1);
+  return of.upright
+    ? moveItems(items, ink.x0 - box.x1, ink.y1 - box.y1)
+    : moveItems(items, ink.x0 - box.x0, ink.y0 - box.y1);
 };
 
 /** The words of each length; what a tape shows over the whole stands on the first of them with the room, else with the last one's own. */
@@ -94,7 +103,10 @@ export const captionsOf = (tiled: TiledDrawing, inks: readonly Box[], request: L
   const first = whole.length === 0 ? -1 : places.findIndex((items) => items.length > 0);
   return plan.tiles.map((tile, i) => {
     const more = first < 0 && i === plan.tiles.length - 1 ? whole : [];
-    const caption = own[i]!.length > 0 && more.length === 0 ? own[i]! : besideLength(tile.window, inks[i]!, [...words[i]!, ...more], hand);
+    const caption =
+      own[i]!.length > 0 && more.length === 0
+        ? own[i]!
+        : besideLength(tile.window, inks[i]!, [...words[i]!, ...more], hand);
     return [...caption, ...(i === first ? places[i]! : [])];
   });
 };

@@ -32,11 +32,20 @@ const leastSeam = 30;
 const penWidth = 1;
 
 /** The room of all frames allowed, the shorter and the longer side, mm of the drawing: what a length may be whatever the paper's turn. */
-const roomOf = (frames: readonly PageFrame[], { x, y }: LayoutRequest['correction']): { readonly short: number; readonly long: number } => {
-  const sides = frames.map(({ area }) => [boxWidth(area) - 2 * areaInset, boxHeight(area) - 2 * areaInset].sort((a, b) => a - b) as [number, number]);
+const roomOf = (
+  frames: readonly PageFrame[],
+  { x, y }: LayoutRequest['correction'],
+): { readonly short: number; readonly long: number } => {
+  const sides = frames.map(
+    ({ area }) =>
+      [boxWidth(area) - 2 * areaInset, boxHeight(area) - 2 * areaInset].sort((a, b) => a - b) as [number, number],
+  );
   const smaller = Math.min(x, y);
   // A pen's width more than the window is what a piece takes.
-  return { short: smaller * Math.min(...sides.map(([short]) => short)), long: smaller * Math.min(...sides.map(([, long]) => long)) - penWidth };
+  return {
+    short: smaller * Math.min(...sides.map(([short]) => short)),
+    long: smaller * Math.min(...sides.map(([, long]) => long)) - penWidth,
+  };
 };
 
 /** A frame that is nothing but room. */
@@ -49,7 +58,10 @@ const bareFrame = (width: number, height: number): PageFrame => {
 const drawnOn = (tiled: TiledDrawing, tile: GridTile, font: Font): Item[] => {
   const { plan, codeOf, tiles } = tiled;
   const marks = seamItems(seamsOf(plan, tiles, tile), tile, plan, { codeOf, called: 'length', font }).map((item) =>
-    (item.part?.startsWith('registration-') === true ? { ...item, part: item.part.replace('registration-', `registration-${plan.drawing.name}-`) } : item));
+    item.part?.startsWith('registration-') === true
+      ? { ...item, part: item.part.replace('registration-', `registration-${plan.drawing.name}-`) }
+      : item,
+  );
   return [...cutItems(plan.cut, tile.ink, tile.window), ...marks, ...datumMark(plan, tile, font)];
 };
 
@@ -57,7 +69,12 @@ const drawnOn = (tiled: TiledDrawing, tile: GridTile, font: Font): Item[] => {
 const piecesOf = (tiled: TiledDrawing, request: LayoutRequest, font: Font): SmallPattern[] => {
   const { jig, plan, codeOf } = tiled;
   const drawn = plan.tiles.map((tile) => drawnOn(tiled, tile, font));
-  const captions = captionsOf(tiled, drawn.map((items) => shownBounds(items, font)), request, { font, upright: isUpright(plan) });
+  const captions = captionsOf(
+    tiled,
+    drawn.map((items) => shownBounds(items, font)),
+    request,
+    { font, upright: isUpright(plan) },
+  );
   return plan.tiles.map((tile, i) => {
     const items = [...drawn[i]!, ...captions[i]!];
     const drawing = { ...plan.drawing, title: `${plan.drawing.title}, length ${codeOf(tile)}` };
@@ -75,7 +92,12 @@ const isStrip = (bounds: Box, room: { readonly short: number; readonly long: num
  * Cuts a strip that no sheet holds into lengths, as long as every turn of the paper allowed holds; undefined where a drawing is no such strip, or should stay whole.
  * In true millimetres: they are corrected for the printer as they are packed.
  */
-export const cutIntoLengths = ({ jig, drawing }: LargePattern, frames: readonly PageFrame[], request: LayoutRequest, font: Font): CutStrip | undefined => {
+export const cutIntoLengths = (
+  { jig, drawing }: LargePattern,
+  frames: readonly PageFrame[],
+  request: LayoutRequest,
+  font: Font,
+): CutStrip | undefined => {
   const bounds = itemsBounds(drawing.items, font);
   const room = roomOf(frames, request.correction);
   if (drawing.whole || !isStrip(bounds, room)) return undefined;

@@ -6,5 +6,7 @@ export const numbersText = (numbers: readonly number[]): string => {
     if (last?.to === number - 1) last.to = number;
     else runs.push({ from: number, to: number });
   }
-  return runs.map(({ from, to }) => (to === from ? `${from}` : `${from}${to === from + 1 ? ', ' : '–'}${to}`)).join(', ');
+  return runs
+    .map(({ from, to }) => (to === from ? `${from}` : `${from}${to === from + 1 ? ', ' : '–'}${to}`))
+    .join(', ');
 };

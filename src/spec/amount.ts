@@ -21,9 +21,20 @@ export function tooMuch(data: unknown, locate: Locator, source: SourceText): Mis
     values += 1;
     if (typeof value === 'string' && value.length > long) letters += value.length;
     if (letters > mostLetters) {
-      return { code: 'too-much-text', ...at(), message: 'is more path data than one file may hold', allowed: `at most ${mostLetters} letters in all texts of more than ${long} together` };
+      return {
+        code: 'too-much-text',
+        ...at(),
+        message: 'is more path data than one file may hold',
+        allowed: `at most ${mostLetters} letters in all texts of more than ${long} together`,
+      };
     }
-    if (values > mostValues) return { code: 'too-many-values', ...at(), message: 'is more than one file may hold', allowed: `at most ${mostValues} values, lists and groups together; a spec for each part of the piece` };
+    if (values > mostValues)
+      return {
+        code: 'too-many-values',
+        ...at(),
+        message: 'is more than one file may hold',
+        allowed: `at most ${mostValues} values, lists and groups together; a spec for each part of the piece`,
+      };
     if (typeof value !== 'object' || value === null) continue;
     const inside = Array.isArray(value) ? [...value.entries()] : Object.entries(value);
     for (const [key, one] of inside.reverse()) left.push({ value: one, path: [...path, key] });

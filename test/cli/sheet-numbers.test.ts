@@ -9,11 +9,18 @@ const set = { count: parts.length, parts };
 
 const chosen = (given: Record<string, unknown>, of = set): [string, number[]] | undefined => {
   const numbers = sheetNumbersFrom(sheetsChosen(given), of);
-  return numbers === undefined ? undefined : [numbers.text, parts.flatMap((_, i) => (numbers.has(i + 1) ? [i + 1] : []))];
+  return numbers === undefined
+    ? undefined
+    : [numbers.text, parts.flatMap((_, i) => (numbers.has(i + 1) ? [i + 1] : []))];
 };
 
 const refusal = (given: Record<string, unknown>, of = set): UserError['mistakes'][number] => {
-  try { chosen(given, of); } catch (error) { if (error instanceof UserError) return error.mistakes[0]!; throw error; }
+  try {
+    chosen(given, of);
+  } catch (error) {
+    if (error instanceof UserError) return error.mistakes[0]!;
+    throw error;
+  }
   throw new Error('nothing was refused');
 };
 
@@ -33,10 +40,20 @@ describe('sheetNumbersFrom', () => {
   });
 
   it('refuses what is no part, what this set has none of, and where nothing is left', () => {
-    expect(refusal({ parts: 'tiles,setups' })).toMatchObject({ message: '--parts: there is no “setups”', allowed: 'any of patterns, tiles, set-ups, with commas', nearest: 'set-ups' });
+    expect(refusal({ parts: 'tiles,setups' })).toMatchObject({
+      message: '--parts: there is no “setups”',
+      allowed: 'any of patterns, tiles, set-ups, with commas',
+      nearest: 'set-ups',
+    });
     expect(refusal({ parts: 'opening' })).toMatchObject({ message: '--parts: there is no “opening”' });
     expect(refusal({ parts: ' , ' })).toMatchObject({ message: '--parts needs a value behind it' });
-    expect(refusal({ parts: 'set-ups,tiles' }, { count: 3, parts: ['opening', 'patterns', 'set-ups'] })).toMatchObject({ message: '--parts: this set has no tiles', allowed: 'patterns, set-ups' });
-    expect(refusal({ sheets: '7-8', parts: 'tiles' })).toMatchObject({ message: '--sheets “7-8”: none of them holds tiles', allowed: 'of these: 1, 2, 4, 5, 6' });
+    expect(refusal({ parts: 'set-ups,tiles' }, { count: 3, parts: ['opening', 'patterns', 'set-ups'] })).toMatchObject({
+      message: '--parts: this set has no tiles',
+      allowed: 'patterns, set-ups',
+    });
+    expect(refusal({ sheets: '7-8', parts: 'tiles' })).toMatchObject({
+      message: '--sheets “7-8”: none of them holds tiles',
+      allowed: 'of these: 1, 2, 4, 5, 6',
+    });
   });
 });

@@ -24,15 +24,37 @@ export const shares = { readPdf: 1 / 8, twice: 1 / 8, sheets: 1 / 4 } as const;
 
 const withPath = (spec: Entry, random: Random): Entry => {
   const at = ['150 mm', '80 mm'];
-  const recess = { path: pathData(random), at, depth: '5 mm', ...(random.chance(0.95) ? { size: random.pick(['30 mm', '60 mm', '60 mm', '120 mm', '1e9 mm']) } : {}), ...(random.chance(0.3) ? { turn: random.pick(['0', '45°', '90°', '-30°', '1e9']) } : {}) };
+  const recess = {
+    path: pathData(random),
+    at,
+    depth: '5 mm',
+    ...(random.chance(0.95) ? { size: random.pick(['30 mm', '60 mm', '60 mm', '120 mm', '1e9 mm']) } : {}),
+    ...(random.chance(0.3) ? { turn: random.pick(['0', '45°', '90°', '-30°', '1e9']) } : {}),
+  };
   const board = { length: '300 mm', width: '160 mm', thickness: '20 mm' };
-  return { ...spec, jigs: [{ kind: 'rack-top', name: 'top', board, recesses: Array.from({ length: random.chance(0.8) ? 1 : 2 }, () => recess), ...(random.chance(0.5) ? { cutter: { diameter: '8 mm' } } : {}) }] };
+  return {
+    ...spec,
+    jigs: [
+      {
+        kind: 'rack-top',
+        name: 'top',
+        board,
+        recesses: Array.from({ length: random.chance(0.8) ? 1 : 2 }, () => recess),
+        ...(random.chance(0.5) ? { cutter: { diameter: '8 mm' } } : {}),
+      },
+    ],
+  };
 };
 
 const specOf = (family: Family, random: Random): Uint8Array => {
   const spec = piece(random);
   if (family === 'bytes') return bytes(textOf(spec, random), random);
-  const changed = { legal: () => spec, near: () => near(spec, random), wild: () => wild(spec, random), path: () => withPath(spec, random) }[family]();
+  const changed = {
+    legal: () => spec,
+    near: () => near(spec, random),
+    wild: () => wild(spec, random),
+    path: () => withPath(spec, random),
+  }[family]();
   return Buffer.from(textOf(changed, random), 'utf8');
 };
 

@@ -28,7 +28,15 @@ describe('any spec is drawn or refused, and what is written is sound', () => {
 
   it('cases repeat, each by itself, and differ by number and seed', () => {
     expect(fuzzCase(3, 17)).toEqual(fuzzCase(3, 17));
-    expect(new Set([[3, 17], [3, 18], [4, 17]].map(([seed, number]) => Buffer.from(fuzzCase(seed!, number!).spec).toString('latin1'))).size).toBe(3);
+    expect(
+      new Set(
+        [
+          [3, 17],
+          [3, 18],
+          [4, 17],
+        ].map(([seed, number]) => Buffer.from(fuzzCase(seed!, number!).spec).toString('latin1')),
+      ).size,
+    ).toBe(3);
     expect(families.map((_, number) => fuzzCase(1, number).family)).toEqual([...families]);
   });
 });

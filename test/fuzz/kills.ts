@@ -11,26 +11,52 @@ import { randomFrom } from './random.js';
 const count = Number(process.argv[2] ?? 200);
 const folder = mkdtempSync(join(tmpdir(), 'roundwright-kills-'));
 const out = join(folder, 'x');
-const spec = (main: string): string => `title: Brace on post\nrounds: { post: ${main}, brace: 28.6 }\njigs:\n  - { kind: saddle-cope, name: brace saddle, branch: brace, main: post, angle: 64 }\n`;
-for (const [name, main] of [['old', '35'], ['new', '38']] as const) writeFileSync(join(folder, `${name}.yaml`), spec(main));
-writeFileSync(join(folder, 'at-rename.cjs'), `const fs = require('node:fs'); const real = fs.renameSync; let n = 0;
-fs.renameSync = (...given) => { n += 1; if (n === Number(process.env.KILL_AT)) process.kill(process.pid, 'SIGKILL'); return real(...given); };`);
+const spec = (main: string): string =>
+  `title: Brace on post\nrounds: { post: ${main}, brace: 28.6 }\njigs:\n  - { kind: saddle-cope, name: brace saddle, branch: brace, main: post, angle: 64 }\n`;
+for (const [name, main] of [
+  ['old', '35'],
+  ['new', '38'],
+] as const)
+  writeFileSync(join(folder, `${name}.yaml`), spec(main));
+writeFileSync(
+  join(folder, 'at-rename.cjs'),
+  `const fs = require('node:fs'); const real = fs.renameSync; let n = 0;
+fs.renameSync = (...given) => { n += 1; if (n === Number(process.env.KILL_AT)) process.kill(process.pid, 'SIGKILL'); return real(...given); };`,
+);
 
-interface End { readonly killed: boolean; readonly ms: number }
+interface End {
+  readonly killed: boolean;
+  readonly ms: number;
+}
 
-const draw = (name: string, to: string, { after, atRename }: { readonly after?: number; readonly atRename?: number } = {}): Promise<End> => new Promise((resolve) => {
-  const hook = atRename === undefined ? [] : ['--require', join(folder, 'at-rename.cjs')];
-  const begun = performance.now();
-  const child = spawn(process.execPath, [...hook, 'dist/roundwright.cjs', 'draw', join(folder, `${name}.yaml`), '--out', to, '--quiet'], { stdio: 'inherit', env: { ...process.env, KILL_AT: String(atRename) } });
-  const timer = after === undefined ? undefined : setTimeout(() => child.kill('SIGKILL'), after);
-  child.on('exit', (_code, signal) => {
-    clearTimeout(timer);
-    resolve({ killed: signal !== null, ms: performance.now() - begun });
+const draw = (
+  name: string,
+  to: string,
+  { after, atRename }: { readonly after?: number; readonly atRename?: number } = {},
+): Promise<End> =>
+  new Promise((resolve) => {
+    const hook = atRename === undefined ? [] : ['--require', join(folder, 'at-rename.cjs')];
+    const begun = performance.now();
+    const child = spawn(
+      process.execPath,
+      [...hook, 'dist/roundwright.cjs', 'draw', join(folder, `${name}.yaml`), '--out', to, '--quiet'],
+      { stdio: 'inherit', env: { ...process.env, KILL_AT: String(atRename) } },
+    );
+    const timer = after === undefined ? undefined : setTimeout(() => child.kill('SIGKILL'), after);
+    child.on('exit', (_code, signal) => {
+      clearTimeout(timer);
+      resolve({ killed: signal !== null, ms: performance.now() - begun });
+    });
   });
-});
 
-const setIn = (path: string): string => JSON.stringify(readdirSync(path, { withFileTypes: true }).filter((entry) => entry.isFile() && entry.name !== 'unfinished-draw.txt').map(({ name }) => name).sort()
-  .map((name) => [name, readFileSync(join(path, name), 'latin1')]));
+const setIn = (path: string): string =>
+  JSON.stringify(
+    readdirSync(path, { withFileTypes: true })
+      .filter((entry) => entry.isFile() && entry.name !== 'unfinished-draw.txt')
+      .map(({ name }) => name)
+      .sort()
+      .map((name) => [name, readFileSync(join(path, name), 'latin1')]),
+  );
 
 const state = (sets: Readonly<Record<string, string>>): string => {
   if (existsSync(join(out, 'unfinished-draw.txt'))) return 'marked';
@@ -47,7 +73,11 @@ try {
     rmSync(out, { recursive: true, force: true });
     await draw('old', out);
     const { below, next } = randomFrom(1, n);
-    const { killed } = await draw('new', out, n % 2 === 0 ? { after: next() * 1.1 * whole } : { atRename: 1 + below(4) });
+    const { killed } = await draw(
+      'new',
+      out,
+      n % 2 === 0 ? { after: next() * 1.1 * whole } : { atRename: 1 + below(4) },
+    );
     const found = `${killed ? 'killed' : 'ended by itself'}: ${state(sets)}`;
     tally.set(found, (tally.get(found) ?? 0) + 1);
   }

@@ -19,9 +19,14 @@ type Main = { readonly run: (words: readonly string[], io: Io) => Promise<number
 /** The command as built, loaded into this process. */
 export const loadCommand = (root: string): Main => createRequire(import.meta.url)(join(root, 'dist/cli.cjs')) as Main;
 
-const filesUnder = (folder: string): ReadonlyMap<string, Buffer> => new Map(readdirSync(folder, { recursive: true, withFileTypes: true })
-  .filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name)).sort()
-  .map((path) => [path.slice(folder.length + 1), readFileSync(path)]));
+const filesUnder = (folder: string): ReadonlyMap<string, Buffer> =>
+  new Map(
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => join(entry.parentPath, entry.name))
+      .sort()
+      .map((path) => [path.slice(folder.length + 1), readFileSync(path)]),
+  );
 
 const cpuSeconds = (): number => {
   const { user, system } = process.cpuUsage();
@@ -29,14 +34,26 @@ const cpuSeconds = (): number => {
 };
 
 /** Runs the command on a spec in a folder that is emptied first, inside this process. */
-export async function runCase({ run }: Main, folder: string, spec: Uint8Array, words: readonly string[]): Promise<CaseRun> {
+export async function runCase(
+  { run }: Main,
+  folder: string,
+  spec: Uint8Array,
+  words: readonly string[],
+): Promise<CaseRun> {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(join(folder, 'config'), { recursive: true });
   const file = join(folder, 'piece.yaml');
   writeFileSync(file, spec);
   const said = { out: '', err: '' };
   const io: Io = {
-    out: (text) => { said.out += text; }, err: (text) => { said.err += text; }, terminal: false, readStdin: () => spec,
+    out: (text) => {
+      said.out += text;
+    },
+    err: (text) => {
+      said.err += text;
+    },
+    terminal: false,
+    readStdin: () => spec,
     env: { XDG_CONFIG_HOME: join(folder, 'config'), ROUNDWRIGHT_DEBUG: '1' },
   };
   const start = cpuSeconds();
@@ -44,5 +61,11 @@ export async function runCase({ run }: Main, folder: string, spec: Uint8Array, w
   const seconds = cpuSeconds() - start;
   const named = (text: string): string => text.replaceAll(`${folder}/`, '');
   const files = filesUnder(folder);
-  return { code, out: named(said.out), err: named(said.err), seconds, files: new Map([...files].filter(([name]) => name !== 'piece.yaml')) };
+  return {
+    code,
+    out: named(said.out),
+    err: named(said.err),
+    seconds,
+    files: new Map([...files].filter(([name]) => name !== 'piece.yaml')),
+  };
 }

@@ -10,7 +10,10 @@ import { testFont } from '../support/font.js';
 import { inkOutside } from '../support/ink-outside.js';
 
 // A printer keeps clear of the margins: what stands beyond is lost without a word. Measured on the written SVG, by true outlines and pens.
-const spec = (units: string, margins: string): string => `title: ÅÉÜ Ĝrande pièce À É Ñ Ž with a very long title that goes on and on so that it must be wrapped somewhere
+const spec = (
+  units: string,
+  margins: string,
+): string => `title: ÅÉÜ Ĝrande pièce À É Ñ Ž with a very long title that goes on and on so that it must be wrapped somewhere
 revision: ÄÖÜ
 units: ${units}
 sheets: { margins: ${margins} }
@@ -22,11 +25,25 @@ jigs:
   - { kind: rack-top, name: narrow tall bœard É, board: { length: 1900 mm, width: 60 mm, thickness: 20 mm }, recesses: [{ circle: 30 mm, at: [400 mm, 30 mm], depth: 5 mm }] }
 `;
 
-const compiled = (units: string, margins: string, paper: string) => compile({
-  text: spec(units, margins), file: 'piece.yaml', kinds, adjust: (read) => ({ ...read, paper: parsePaper(paper, 'mm')! }),
-}, testFont);
+const compiled = (units: string, margins: string, paper: string) =>
+  compile(
+    {
+      text: spec(units, margins),
+      file: 'piece.yaml',
+      kinds,
+      adjust: (read) => ({ ...read, paper: parsePaper(paper, 'mm')! }),
+    },
+    testFont,
+  );
 
-const cases = [['letter', 'inch', 4], ['letter', 'mm', 17], ['a4', 'mm', 10], ['a2', 'inch', 6], ['190x270mm', 'mm', 4], ['600x900mm', 'mm', 10]] as const;
+const cases = [
+  ['letter', 'inch', 4],
+  ['letter', 'mm', 17],
+  ['a4', 'mm', 10],
+  ['a2', 'inch', 6],
+  ['190x270mm', 'mm', 4],
+  ['600x900mm', 'mm', 10],
+] as const;
 
 test.each(cases)('no ink of a set on %s in %s stands in margins of %d mm', (paper, units, margin) => {
   const { spec: read, report, drawings } = compiled(units, `${margin} mm`, paper);
@@ -40,15 +57,26 @@ test.each(cases)('no ink of a set on %s in %s stands in margins of %d mm', (pape
 test('no ink of a full-size page stands beyond its edge, however long the title', () => {
   const { spec: read, report, drawings } = compiled('mm', '10 mm', 'a4');
   for (const jig of drawings) {
-    for (const page of fullSize({ ...jig, title: `${jig.title}, ${'a title of many words and '.repeat(6)}so on` }, layoutRequest(read, report, drawings), testFont)) {
-      expect(inkOutside(writeSvg({ ...page, code: '1' }, testFont), { x0: 0, y0: 0, x1: page.width, y1: page.height }, 0)).toEqual([]);
+    for (const page of fullSize(
+      { ...jig, title: `${jig.title}, ${'a title of many words and '.repeat(6)}so on` },
+      layoutRequest(read, report, drawings),
+      testFont,
+    )) {
+      expect(
+        inkOutside(writeSvg({ ...page, code: '1' }, testFont), { x0: 0, y0: 0, x1: page.width, y1: page.height }, 0),
+      ).toEqual([]);
     }
   }
 });
 
-test.each(['letter', 'a4', 'a2', '180x250mm', '5080x5080mm'])('no ink of the print test on %s stands in the margins', (name) => {
-  for (const units of ['inch', 'mm'] as const) {
-    const sheet = printTest({ paper: parsePaper(name, 'mm')!, units, correction: { x: 1, y: 1 } }, testFont);
-    expect(inkOutside(writeSvg(sheet, testFont), { x0: 10, y0: 10, x1: sheet.width - 10, y1: sheet.height - 10 }, 0.02)).toEqual([]);
-  }
-});
+test.each(['letter', 'a4', 'a2', '180x250mm', '5080x5080mm'])(
+  'no ink of the print test on %s stands in the margins',
+  (name) => {
+    for (const units of ['inch', 'mm'] as const) {
+      const sheet = printTest({ paper: parsePaper(name, 'mm')!, units, correction: { x: 1, y: 1 } }, testFont);
+      expect(
+        inkOutside(writeSvg(sheet, testFont), { x0: 10, y0: 10, x1: sheet.width - 10, y1: sheet.height - 10 }, 0.02),
+      ).toEqual([]);
+    }
+  },
+);

@@ -45,10 +45,23 @@ const seatAt = ({ depth }: Slot, angle: number, radius: number): Point => {
 const slotNotes = (of: TemplateNoted, say: (mm: number) => string, font: Font): Item[] => {
   const { radius, depth, mouth } = of.slot;
   const throat = point(radius, -(mouth.run + depth) / 2);
-  const [throatWords, seatWords] = [['throat, in the wood', say(2 * radius)], ['seat', `R ${say(radius)}`]];
+  const [throatWords, seatWords] = [
+    ['throat, in the wood', say(2 * radius)],
+    ['seat', `R ${say(radius)}`],
+  ];
   return [
-    ...leader({ at: throat, elbow: point(elbowFor(of, radius + of.offset, throatWords, font), throat.y + 4), label: throatWords, side: 'right' }),
-    ...leader({ at: seatAt(of.slot, -Math.PI / 4, radius), elbow: point(elbowFor(of, radius, seatWords, font), -depth - radius - 8), label: seatWords, side: 'right' }),
+    ...leader({
+      at: throat,
+      elbow: point(elbowFor(of, radius + of.offset, throatWords, font), throat.y + 4),
+      label: throatWords,
+      side: 'right',
+    }),
+    ...leader({
+      at: seatAt(of.slot, -Math.PI / 4, radius),
+      elbow: point(elbowFor(of, radius, seatWords, font), -depth - radius - 8),
+      label: seatWords,
+      side: 'right',
+    }),
   ];
 };
 
@@ -69,7 +82,9 @@ const pinNote = ({ pin, front, halfWidth }: TemplateNoted): Item[] => {
   const side = halfWidth - pin.at > pin.at ? 1 : -1;
   return leader({
     at: point(pin.at + side * pin.radius * Math.SQRT1_2, front.middle + pin.radius * Math.SQRT1_2),
-    elbow: point(pin.at + side * (pin.radius * Math.SQRT1_2 + 0.5), front.far - 4), label: 'pin, on the stick', side: side > 0 ? 'right' : 'left',
+    elbow: point(pin.at + side * (pin.radius * Math.SQRT1_2 + 0.5), front.far - 4),
+    label: 'pin, on the stick',
+    side: side > 0 ? 'right' : 'left',
   });
 };
 
@@ -77,11 +92,24 @@ const pinNote = ({ pin, front, halfWidth }: TemplateNoted): Item[] => {
 const edgeNotesOf = (of: TemplateNoted, font: Font): Item[] => {
   const { slot, offset } = of;
   const { radius, depth } = slot;
-  const elbow = (up: number, text: string): Point => point(-elbowFor(of, radius * 0.8, [text], font), -depth - radius - up);
-  return offset === 0 ? [] : [
-    ...leader({ at: seatAt(slot, -0.7 * Math.PI, radius + offset), elbow: elbow(12, edgeNotes.template), label: edgeNotes.template, side: 'left' }),
-    ...leader({ at: seatAt(slot, -0.9 * Math.PI, radius), elbow: elbow(5, edgeNotes.finished), label: edgeNotes.finished, side: 'left' }),
-  ];
+  const elbow = (up: number, text: string): Point =>
+    point(-elbowFor(of, radius * 0.8, [text], font), -depth - radius - up);
+  return offset === 0
+    ? []
+    : [
+        ...leader({
+          at: seatAt(slot, -0.7 * Math.PI, radius + offset),
+          elbow: elbow(12, edgeNotes.template),
+          label: edgeNotes.template,
+          side: 'left',
+        }),
+        ...leader({
+          at: seatAt(slot, -0.9 * Math.PI, radius),
+          elbow: elbow(5, edgeNotes.finished),
+          label: edgeNotes.finished,
+          side: 'left',
+        }),
+      ];
 };
 
 /** Clear paper between the depth's dimension line and the template's side, mm: its figures stand in it. */
@@ -95,9 +123,21 @@ export const templateNotes = (of: TemplateNoted, say: (mm: number) => string, fo
   const { slot, halfWidth, opening } = of;
   const out = halfWidth - depthInset > opening + leastRun ? halfWidth - depthInset : halfWidth + 6;
   return [
-    ...dimension({ from: point(0, 0), to: point(0, -slot.depth), offset: out, along: -Math.PI / 2, label: say(slot.depth), gap: 2 }, font),
+    ...dimension(
+      {
+        from: point(0, 0),
+        to: point(0, -slot.depth),
+        offset: out,
+        along: -Math.PI / 2,
+        label: say(slot.depth),
+        gap: 2,
+      },
+      font,
+    ),
     ...slotNotes(of, say, font),
-    ...boardNote(of, font), stickNote(of),
-    ...pinNote(of), ...edgeNotesOf(of, font),
+    ...boardNote(of, font),
+    stickNote(of),
+    ...pinNote(of),
+    ...edgeNotesOf(of, font),
   ];
 };

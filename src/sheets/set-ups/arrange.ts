@@ -22,7 +22,12 @@ const tallestColumns = 0.75;
 const mostWays = 8;
 
 /** A block as it stands on the page. */
-export const bandOf = ({ items, height, before, withNext = false }: FlowBlock): Band => ({ height, before, withNext, make: () => items });
+export const bandOf = ({ items, height, before, withNext = false }: FlowBlock): Band => ({
+  height,
+  before,
+  withNext,
+  make: () => items,
+});
 
 const allAt = (sections: readonly Section[], width: number): FlowBlock[] | undefined => {
   const found = sections.map((section) => section.at(width));
@@ -37,13 +42,21 @@ const columnWidths = (left: readonly Section[], width: number): readonly [number
 };
 
 /** Sections in two columns, read down the left one first; undefined where they do not bear it or save too little. */
-const columns = (left: readonly Section[], right: readonly Section[], room: { readonly width: number; readonly height: number }): Band | undefined => {
+const columns = (
+  left: readonly Section[],
+  right: readonly Section[],
+  room: { readonly width: number; readonly height: number },
+): Band | undefined => {
   const [first, second] = columnWidths(left, room.width);
   const [a, b, plain] = [allAt(left, first), allAt(right, second), allAt([...left, ...right], room.width)];
   if (a === undefined || b === undefined) return undefined;
   const height = Math.max(stackHeight(a), stackHeight(b));
   if (height > tallestColumns * room.height || height > worthwhile * stackHeight(plain!)) return undefined;
-  return { height, before: Math.max(a[0]?.before ?? 0, b[0]?.before ?? 0), make: () => [...stacked(a), ...moveItems(stacked(b), first + columnGap, 0)] };
+  return {
+    height,
+    before: Math.max(a[0]?.before ?? 0, b[0]?.before ?? 0),
+    make: () => [...stacked(a), ...moveItems(stacked(b), first + columnGap, 0)],
+  };
 };
 
 /** All ways to part sections into a left and a right column, the first `count` of them taken together. */
@@ -54,14 +67,20 @@ const pairings = (sections: readonly Section[], count: number): [Section[], Sect
  * Ways to set the sections of an operation, the lowest first: each across the page, or several after one another in two
  * columns. The plain one, all across the page, is always among them: it breaks over pages best.
  */
-export const arrangements = (sections: readonly Section[], room: { readonly width: number; readonly height: number }): Arrangement[] => {
+export const arrangements = (
+  sections: readonly Section[],
+  room: { readonly width: number; readonly height: number },
+): Arrangement[] => {
   const [head, ...tail] = sections;
   if (head === undefined) return [[]];
   const across = head.at(room.width)!.map(bandOf);
   const plain = arrangements(tail, room).map((way) => [...across, ...way]);
   const beside = Array.from({ length: sections.length - 1 }, (_, i) => i + 2).flatMap((count) => {
     const bands = pairings(sections, count).flatMap(([left, right]) => columns(left, right, room) ?? []);
-    const lowest = bands.reduce<Band | undefined>((best, band) => (best === undefined || band.height < best.height ? band : best), undefined);
+    const lowest = bands.reduce<Band | undefined>(
+      (best, band) => (best === undefined || band.height < best.height ? band : best),
+      undefined,
+    );
     return lowest === undefined ? [] : arrangements(sections.slice(count), room).map((way) => [lowest, ...way]);
   });
   const ways = [...plain, ...beside].sort((a, b) => stackHeight(a) - stackHeight(b));

@@ -22,7 +22,11 @@ const smallest = 0.72;
 const [wantedShare, mostShare] = [0.45, 0.8];
 
 /** The picture in true size, or made small enough for a page of `width` × `height`, its lettering with it. */
-export const pictureOf = (setUp: SetUp, { width, height }: { readonly width: number; readonly height: number }, font: Font): Picture => {
+export const pictureOf = (
+  setUp: SetUp,
+  { width, height }: { readonly width: number; readonly height: number },
+  font: Font,
+): Picture => {
   const { items } = setUp.picture;
   if (items.length === 0) return { items: [], width: 0, height: 0, scale: 1 };
   const bounds = itemsBounds(items, font);
@@ -30,8 +34,12 @@ export const pictureOf = (setUp: SetUp, { width, height }: { readonly width: num
   const wanted = Math.min(1, fitting(wantedShare));
   const lettered = items.some((item) => item.kind === 'lettering');
   const scale = lettered ? Math.max(wanted, Math.min(smallest, fitting(mostShare))) : wanted;
-  const small = scale === 1 ? items : placeItems(items, scaling(scale, scale), 0)
-    .map((item) => (item.kind === 'lettering' ? { ...item, height: item.height * scale } : item));
+  const small =
+    scale === 1
+      ? items
+      : placeItems(items, scaling(scale, scale), 0).map((item) =>
+          item.kind === 'lettering' ? { ...item, height: item.height * scale } : item,
+        );
   const box = itemsBounds(small, font);
   return { items: moveItems(small, -box.x0, -box.y0), width: boxWidth(box), height: boxHeight(box), scale };
 };

@@ -36,11 +36,16 @@ const placed = (state: State, way: Arrangement, page: Stretch, onNew: boolean): 
   const from = fresh ? page.y0 : state.y + between;
   const base = state.page + (onNew ? 1 : 0);
   const rest = { y0: page.y0 + continuedHead, y1: page.y1 };
-  const places = placesOf(way, { y0: from, y1: page.y1 }, rest, !fresh).map((place) => ({ page: place.page + base, y: place.y }));
+  const places = placesOf(way, { y0: from, y1: page.y1 }, rest, !fresh).map((place) => ({
+    page: place.page + base,
+    y: place.y,
+  }));
   const [first, last] = [places[0], places.at(-1)];
   if (first === undefined || last === undefined || first.page !== base) return undefined;
   return {
-    page: last.page, y: last.y + way.at(-1)!.height, splits: state.splits + (last.page > first.page ? 1 : 0),
+    page: last.page,
+    y: last.y + way.at(-1)!.height,
+    splits: state.splits + (last.page > first.page ? 1 : 0),
     trail: { placed: { way, places }, earlier: state.trail },
   };
 };
@@ -58,7 +63,8 @@ const pruned = (states: readonly State[]): State[] => {
   return kept;
 };
 
-const trailOf = (trail: Trail | undefined): Placed[] => (trail === undefined ? [] : [...trailOf(trail.earlier), trail.placed]);
+const trailOf = (trail: Trail | undefined): Placed[] =>
+  trail === undefined ? [] : [...trailOf(trail.earlier), trail.placed];
 
 /**
  * Operations in their order on as few pages as found, then with as few of them as may be going over the foot of a sheet.
